@@ -1,0 +1,262 @@
+//! Standard ids that every program may use. Their words live in `locales`.
+
+/// Materials. Codes in the comments are of Decision 97/129/EC, Annexes I-VII (from memory).
+pub const MATERIALS: &[&str] = &[
+    "plastic",    // 1-7
+    "bioplastic", // no code of its own
+    "cardboard",  // PAP 20, corrugated
+    "paperboard", // PAP 21
+    "paper",      // PAP 22
+    "carton",     // C/PAP 81, 84: board with film, or with film and foil
+    "steel",      // FE 40
+    "aluminium",  // ALU 41
+    "metal",      // other or mixed metals
+    "glass",      // GL 70-72
+    "ceramic",
+    "wood",    // FOR 50
+    "cork",    // FOR 51
+    "textile", // TEX 60, 61
+    "leather",
+    "rubber",
+    "food",
+    "plant",
+    "wax",
+    "stone",
+    "electronics",
+    "chemical",
+    "mixed",
+];
+
+/// The material code of Decision 97/129/EC for a material, and for plastics the resin mark.
+/// Glass takes its colour into account. `None` where the Decision has no number.
+#[must_use]
+pub fn material_code(material: &str, resin: &str, colour: &str) -> Option<&'static str> {
+    Some(match (material, resin, colour) {
+        ("plastic", "1", _) => "PET 1",
+        ("plastic", "2", _) => "HDPE 2",
+        ("plastic", "3", _) => "PVC 3",
+        ("plastic", "4", _) => "LDPE 4",
+        ("plastic", "5", _) => "PP 5",
+        ("plastic", "6", _) => "PS 6",
+        ("cardboard", _, _) => "PAP 20",
+        ("paperboard", _, _) => "PAP 21",
+        ("paper", _, _) => "PAP 22",
+        ("steel", _, _) => "FE 40",
+        ("aluminium", _, _) => "ALU 41",
+        ("wood", _, _) => "FOR 50",
+        ("cork", _, _) => "FOR 51",
+        ("glass", _, "clear") => "GL 70",
+        ("glass", _, "green") => "GL 71",
+        ("glass", _, "brown") => "GL 72",
+        _ => return None,
+    })
+}
+
+/// Forms: the shape a thing has, which for sorting often matters more than its mark.
+pub const FORMS: &[&str] = &[
+    "bottle",
+    "jug",
+    "jar",
+    "tub",
+    "cup",
+    "lid",
+    "clamshell",
+    "tray",
+    "bag",
+    "film",
+    "pouch",
+    "tube",
+    "can",
+    "spray-can",
+    "cylinder",
+    "box",
+    "carton",
+    "canister",
+    "sheet",
+    "newspaper",
+    "book",
+    "envelope",
+    "roll",
+    "foil",
+    "pan",
+    "foam",
+    "pod",
+    "cutlery",
+    "straw",
+    "pot",
+    "bucket",
+    "toy",
+    "rope",
+    "clothing",
+    "shoe",
+    "furniture",
+    "mattress",
+    "appliance",
+    "device",
+    "lamp",
+    "battery",
+    "needle",
+    "pill",
+    "tool",
+    "window",
+    "dishes",
+    "tyre",
+    "timber",
+    "rubble",
+    "food",
+    "plant",
+    "liquid",
+    "ash",
+    "sanitary",
+    "other",
+];
+
+/// Categories by which residents browse, in the order shown.
+pub const CATEGORIES: &[&str] = &[
+    "plastic-packaging",
+    "paper-cardboard",
+    "glass",
+    "metal",
+    "food-drink-cartons",
+    "food-garden",
+    "film-bags",
+    "batteries-electronics",
+    "hazardous",
+    "medical",
+    "textiles",
+    "household-goods",
+    "building",
+    "bathroom",
+];
+
+/// Kinds of channel: where a thing goes when not in a container at home.
+pub const CHANNEL_KINDS: &[&str] = &[
+    "drop-off",
+    "store-take-back",
+    "hazardous-waste",
+    "event",
+    "bulky-pickup",
+    "deposit-return",
+    "mail-back",
+    "reuse",
+    "medicine-take-back",
+    "sharps-take-back",
+    "police",
+    "specialist",
+    "authority",
+];
+
+/// Kinds of stream: what is collected together.
+pub const STREAM_KINDS: &[&str] = &["recycling", "organics", "refuse", "glass", "paper", "film"];
+
+/// Kinds of container.
+pub const CONTAINER_KINDS: &[&str] = &["cart", "bin", "bag", "box", "shared-cart", "dumpster"];
+
+/// Standard preparation steps. A program may add its own under other ids.
+pub const PREPARATIONS: &[&str] = &[
+    "empty",
+    "rinse",
+    "dry",
+    "scrape",
+    "flatten",
+    "cut-down",
+    "bundle",
+    "loose",
+    "cap-on",
+    "cap-off",
+    "lid-off",
+    "lid-inside-can",
+    "label-stays",
+    "sleeve-off",
+    "pump-off",
+    "window-stays",
+    "staples-stay",
+    "remove-food-liner",
+    "tear-off-clean-half",
+    "crush",
+    "do-not-crush",
+    "do-not-flatten",
+    "do-not-nest",
+    "scrunch-foil",
+    "paper-bag",
+    "clear-bag",
+    "tape-terminals",
+    "keep-upright",
+    "puncture-proof",
+    "original-container",
+    "do-not-mix",
+    "do-not-puncture",
+    "wrap-broken",
+    "remove-battery",
+    "wipe-data",
+    "take-apart",
+    "no-bags",
+    "no-plastic-bags",
+    "cool-ash",
+    "double-bag",
+    "label-contents",
+    "fits-lid-shut",
+    "check-fluid",
+    "pair-and-tie",
+    "clean-and-usable",
+];
+
+/// Standard reasons. A program may give a rule its own words instead.
+pub const REASONS: &[&str] = &[
+    "sells",
+    "composts",
+    "no-buyer",
+    "too-small",
+    "too-large",
+    "tangles",
+    "wraps-screens",
+    "bagged-unseen",
+    "soiled",
+    "contents-spoil",
+    "mixed-materials",
+    "wrong-glass",
+    "breaks-unsafe",
+    "not-packaging",
+    "hazard",
+    "handled-apart",
+    "reusable",
+    "store-collects",
+    "contaminates-compost",
+    "not-named",
+    "not-listed",
+    "too-heavy",
+    "number-is-not-shape",
+    "black-unseen",
+    "burns",
+    "special-trip",
+    "law",
+    "not-collected",
+];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Decision 97/129/EC, OJ L 50, 20.2.1997, Annexes I-VII (paper, metals, wood seen in a
+    /// secondary copy; the rest from memory).
+    #[test]
+    fn material_codes_are_those_of_decision_97_129_ec() {
+        for (material, resin, colour, code) in [
+            ("plastic", "1", "clear", Some("PET 1")),
+            ("plastic", "6", "white", Some("PS 6")),
+            ("plastic", "7", "white", None), // 7-19 are unassigned in the Decision
+            ("cardboard", "none", "brown", Some("PAP 20")),
+            ("paperboard", "none", "other", Some("PAP 21")),
+            ("paper", "none", "other", Some("PAP 22")),
+            ("steel", "none", "other", Some("FE 40")),
+            ("aluminium", "none", "other", Some("ALU 41")),
+            ("wood", "none", "other", Some("FOR 50")),
+            ("cork", "none", "other", Some("FOR 51")),
+            ("glass", "none", "clear", Some("GL 70")),
+            ("glass", "none", "green", Some("GL 71")),
+            ("glass", "none", "brown", Some("GL 72")),
+        ] {
+            assert_eq!(material_code(material, resin, colour), code, "{material} {resin} {colour}");
+        }
+    }
+}
