@@ -1,1 +1,28 @@
-//! locales
+//! Lidleaf's languages: Fluent messages by language, negotiation, and the formatting of numbers,
+//! measures, dates, times and lists by the rules of the Unicode CLDR.
+//!
+//! Each language is a folder beside this crate's `Cargo.toml` with a `meta.json` and one `.ftl`
+//! file for each part of the product. Phones fetch the text of their language and hand it to
+//! [`Messages::from_ftl`]; the command line and tests compile it in (feature `bundled`).
+//! The crate decides nothing: it turns ids and values into words.
+
+mod format;
+mod lang;
+mod mark;
+mod measure;
+mod messages;
+mod number;
+
+#[cfg(feature = "bundled")]
+mod bundled;
+#[cfg(feature = "check")]
+pub mod check;
+
+#[cfg(feature = "bundled")]
+pub use bundled::{bundled, sources};
+pub use format::{DateStyle, Width};
+pub use lang::{Direction, Lang, LangError, Language, ReviewState, negotiate, supported};
+pub use mark::source_mark;
+pub use measure::{Quantity, Rounding, Units};
+pub use messages::{Args, Messages, Problem, ProblemKind, Translated, Value};
+pub use number::NumberSymbols;

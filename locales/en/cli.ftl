@@ -1,0 +1,279 @@
+### The command line: its help, what it says when done, and what it says when something is wrong.
+### Commands, options and words in capitals are typed or replaced as they stand: do not translate
+### the commands and options. Lines beginning with spaces keep them.
+
+## Help
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          list what is wrong with a program
+      answer PROGRAM ITEM    answer one item as a resident would be answered
+      print PROGRAM          make a lid label or a postcard as a press PDF
+      publish [PROGRAM]      write the guide as a folder for any web host
+      serve FOLDER           show a published folder at an address of this computer
+      compare BEFORE AFTER   list every answer that changes from one program to another
+      demo                   write the demo program
+      schema                 write the JSON Schema of program files
+
+    lidleaf help COMMAND, or lidleaf COMMAND --help, tells more.
+
+    Exit codes:
+      0  done; there may be warnings
+      1  the program, or a sheet made from it, has errors; nothing was written
+      2  the command was not understood
+      3  a file is missing, or is not what it should be
+      4  a file could not be written, or an address could not be opened
+      5  the item, zone or stream asked for is not there
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE]
+
+    Lists every finding of a program: errors first, then warnings and notices, each with an
+    example and what to do. Ends with exit code 1 when there are errors.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    Answers one item, by id or by name; the name may be misspelled. When the answer depends on
+    something, the next question is shown with the --fact option that answers it. --fact FACT=?
+    means that the resident cannot tell. The day is today unless --on names another.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        a label for a cart's lid, 7 x 9 in
+      --sheet postcard   a two-sided mailer, 9 x 6 in
+      --stream STREAM    the stream it is about
+      --zone ZONE        for one service zone only
+      --languages en,es  in these languages, one to three
+      --out PLACE        a folder, or the name of a file
+      --date YYYY-MM-DD  the date of the job
+
+    Makes a sheet in one to three languages as a PDF for the press and lists what the preflight
+    found. With an error nothing is written. The same program and date make the same bytes. The
+    stream is the recycling stream, the languages the first three of the program, the folder the
+    current one, and the date today, unless they are named.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    Writes the guide and the app as a folder of files that any web host can serve, from its root
+    or from a folder of it. A program with errors is refused. What was published in the folder
+    before stays until the new edition is whole. Without a program it is the demo program; the app
+    is taken from dist/app unless --app names another folder.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    Shows a published folder at http://127.0.0.1:8080/, or at the port and address named, until
+    it is stopped. Port 0 takes any free port. It is for looking at a guide, not for the public.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--catalog FILE]
+
+    Lists every item whose verdict, destination or preparation differs between two programs, and
+    under which answers.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    Writes the JSON Schema of program files.
+cli-help-demo =
+    lidleaf demo [--out FILE]
+
+    Writes the demo program, a wholly invented county, to begin from.
+cli-help-common =
+    Every command also takes:
+      --lang TAG      language of messages and answers (en, es, ar …)
+      --json          the result as JSON
+      --catalog FILE  another catalog than the one that ships, where a program is read
+      --help          this text
+      --version       the version
+
+## Done
+
+# $message says what is wrong.
+cli-error = Error: { $message }
+# A file was written. $file is its path.
+cli-written = Written: { $file }
+# $url is an address, $folder a folder's path. Printed when the server answers.
+cli-serving = Serving { $folder } at { $url } (Ctrl-C stops it)
+# $folder is the folder's path, $files and $kilobytes are numbers, $edition is the edition's label.
+cli-published =
+    { $files ->
+        [one] Published edition { $edition } in { $folder }: { $files } file, { $kilobytes } kB.
+       *[other] Published edition { $edition } in { $folder }: { $files } files, { $kilobytes } kB.
+    }
+
+## Findings
+
+cli-severity-error = error
+cli-severity-warning = warning
+cli-severity-notice = notice
+# One finding. $severity and $message are texts, $place is where it is ("rule glass-jars").
+cli-finding = { $severity }: { $message }
+# Where a finding is: $kind is a word of program files (rule, stream, site), $id and $field are ids.
+cli-place = at { $kind } “{ $id }”
+cli-place-field = at { $kind } “{ $id }”, field “{ $field }”
+cli-place-program = at field “{ $field }” of the program
+# An example that shows the finding. $item is an item's name, $answers a list such as "Resin mark: 5".
+cli-witness = for example { $item }
+cli-witness-answers = for example { $item } ({ $answers })
+# What to do. $hint is a sentence.
+cli-hint = what to do: { $hint }
+# A part of an item: "Jar, its lid".
+cli-part = { $item }, { $part }
+# A fact and its value: "Resin mark: 5".
+cli-fact-value = { $fact }: { $value }
+cli-check-clean = No findings: the program can be published.
+# Numbers of findings, each by itself.
+cli-count-errors =
+    { $count ->
+        [one] { $count } error
+       *[other] { $count } errors
+    }
+cli-count-warnings =
+    { $count ->
+        [one] { $count } warning
+       *[other] { $count } warnings
+    }
+cli-count-notices =
+    { $count ->
+        [one] { $count } notice
+       *[other] { $count } notices
+    }
+# $counts is a list of the numbers above.
+cli-check-publishable = { $counts }. The program can be published.
+cli-check-errors = { $counts }. The program cannot be published until the errors are corrected.
+
+## Answers
+
+# The name of what is answered is the heading. $day is a date.
+cli-answer-day = On { $day }
+cli-answer-where = Where: { $place }
+cli-answer-also = Also taken at: { $places }
+cli-answer-prepare = How: { $steps }
+cli-answer-why = Why: { $reason }
+cli-answer-caution = Caution: { $caution }
+cli-answer-rules = Decided by: { $rules }
+cli-answer-temporary = A temporary order is in force.
+cli-answer-site = Nearest place: { $site }, { $address }
+cli-answer-assumed = Assumed, because it was not known: { $facts }
+# Shown before a question, with the options that answer it below.
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = I can't tell
+
+## Sheets
+
+# The preflight's verdict before the file is written.
+cli-preflight-pass = Preflight: nothing to correct.
+cli-preflight-warnings =
+    { $count ->
+        [one] Preflight: { $count } warning.
+       *[other] Preflight: { $count } warnings.
+    }
+cli-preflight-errors =
+    { $count ->
+        [one] Preflight: { $count } error. No file was written.
+       *[other] Preflight: { $count } errors. No file was written.
+    }
+
+## Comparing
+
+cli-compare-same = Every item is answered alike in both programs.
+cli-compare-count =
+    { $count ->
+        [one] { $count } answer changes.
+       *[other] { $count } answers change.
+    }
+cli-compare-change = { $item }: { $before } → { $after }
+cli-compare-when = when { $answers }
+cli-compare-share = { $percent } of cases
+
+## Commands not understood. Each says what to type instead.
+
+cli-usage-command = There is no command “{ $command }”.
+    .hint = lidleaf --help lists the commands.
+cli-usage-option = The option { $option } is not one of this command.
+    .hint = lidleaf help COMMAND lists its options.
+cli-usage-word = “{ $word }” is one word too many.
+    .hint = Put names that contain spaces in quotation marks.
+cli-usage-not-text = “{ $word }” is not readable text.
+    .hint = Type the option's value in UTF-8.
+cli-usage-needs-value = The option { $option } needs a value after it.
+    .hint = lidleaf help COMMAND shows what it takes.
+cli-usage-no-value = The option { $option } takes no value.
+    .hint = Leave out the equals sign and what follows it.
+cli-usage-needs-option = The option { $option } is missing.
+    .hint = lidleaf help COMMAND shows what it takes.
+cli-usage-needs-program = The program file is missing.
+    .hint = Name it after the command: lidleaf check program.json
+cli-usage-needs-item = A program file and an item are needed.
+    .hint = For example: lidleaf answer program.json "pizza box"
+cli-usage-needs-two = Two program files are needed, the one before and the one after.
+    .hint = For example: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = The folder to serve is missing.
+    .hint = For example: lidleaf serve dist/site
+cli-usage-fact = “{ $word }” is not a fact and its value.
+    .hint = Write them with an equals sign: --fact resin=1
+cli-usage-date = “{ $word }” is not a day.
+    .hint = Write year, month and day: 2027-01-31
+cli-usage-port = “{ $word }” is not a port.
+    .hint = Write a number from 0 to 65535; 0 takes any free port.
+cli-usage-address = “{ $word }” is not a network address.
+    .hint = Write 127.0.0.1 for this computer alone, 0.0.0.0 for the local network.
+cli-usage-language = There are no messages in “{ $word }”.
+    .hint = There are: { $known }.
+cli-usage-sheet = There is no sheet “{ $word }”.
+    .hint = Write --sheet lid or --sheet postcard.
+cli-usage-other = The command could not be read: { $detail }.
+    .hint = lidleaf --help lists the commands.
+
+## Files and addresses
+
+cli-file-missing = The file { $file } does not exist.
+    .hint = Check the name and the folder.
+cli-file-unreadable = The file { $file } could not be read: { $detail }.
+    .hint = Check that you may read it, and that no other program holds it.
+cli-file-is-folder = { $file } is a folder, not a file.
+    .hint = Name the file inside it.
+cli-file-not-text = The file { $file } is not text from line { $line } on.
+    .hint = Program files are text in UTF-8. It may be another kind of file, or be damaged: take an earlier copy, or export it again.
+cli-folder-missing = The folder { $file } does not exist.
+    .hint = Publish into it first: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = The folder { $file } could not be read: { $detail }.
+    .hint = Check that you may read it.
+cli-name-not-text = The name of { $file } is not readable text.
+    .hint = Rename it.
+cli-cannot-write = { $file } could not be written: { $detail }. What was there before is unchanged.
+    .hint = Check that the folder exists, that you may write there, and that there is room.
+cli-cannot-serve = The address { $address } could not be opened: { $detail }.
+    .hint = Another program may be using it: name another port with --port.
+
+## Publishing
+
+cli-app-missing = There is no built app in { $file }.
+    .hint = Build it with cargo xtask run, or name its folder with --app.
+cli-app-list-broken = The list of the app's files, { $file }, cannot be read: { $detail }.
+    .hint = Build the app again with cargo xtask run.
+cli-app-changed = { $file } is not as it was built.
+    .hint = Build the app again with cargo xtask run.
+cli-out-not-folder = { $file } cannot be published into: it is not a folder with a name.
+    .hint = Name a new folder with --out.
+cli-out-in-use = The folder { $file } holds other files. Publishing replaces a folder whole, so nothing was changed.
+    .hint = Name a new or empty folder with --out.
+cli-out-in-app = The folders of the app, { $app }, and of the guide, { $file }, lie inside each other.
+    .hint = Name a folder elsewhere with --out.
+cli-publish-refused = The program has errors and was not published.
+    .hint = Correct the errors listed above; lidleaf check lists them again.
+
+## What is not in the program
+
+cli-unknown-item = There is no item called “{ $item }”.
+    .hint = Try another word for it, or its material or shape.
+cli-unknown-fact = “{ $fact }” is not a fact.
+    .hint = The facts are: { $known }.
+cli-unknown-value = “{ $value }” is not a value of the fact “{ $fact }”.
+    .hint = It takes: { $known }.
+cli-unknown-zone = There is no service zone “{ $zone }”.
+    .hint = The zones are: { $known }.
+cli-unknown-stream = There is no stream “{ $stream }”.
+    .hint = The streams are: { $known }.
+cli-unknown-sheet-language = The program is not published in “{ $language }”.
+    .hint = It is published in: { $known }.
+cli-too-many-languages = A sheet takes one to three languages, not { $count }.
+    .hint = Name them with --languages en,es

@@ -1,0 +1,159 @@
+//! Finds in Rust sources the texts that are, or may be, message keys.
+
+/// A string literal of a Rust source.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Literal {
+    /// The line it begins on, counted from 1.
+    pub line: usize,
+    /// Its text as written, escapes unresolved: keys have none.
+    pub text: String,
+    /// The code just before it on its way back to the last `;`, `{` or `}`.
+    pub before: String,
+}
+
+/// The string literals of a Rust source, comments and character literals passed over.
+#[must_use]
+pub fn literals(source: &str) -> Vec<Literal> {
+    let chars: Vec<char> = source.chars().collect();
+    let at = |i: usize| chars.get(i).copied().unwrap_or('\0');
+    let mut found = Vec::new();
+    let mut before = String::new();
+    let mut line = 1;
+    let mut i = 0;
+    while i < chars.len() {
+        let c = at(i);
+        match c {
+            '/' if at(i + 1) == '/' => {
+                while i < chars.len() && at(i) != '\n' {
+                    i += 1;
+                }
+                continue;
+            }
+            '/' if at(i + 1) == '*' => {
+                let mut depth = 0;
+                while i < chars.len() {
+                    match (at(i), at(i + 1)) {
+                        ('/', '*') => {
+                            depth += 1;
+                            i += 1;
+                        }
+                        ('*', '/') => {
+                            depth -= 1;
+                            i += 1;
+                        }
+                        ('\n', _) => line += 1,
+                        _ => {}
+                    }
+                    i += 1;
+                    if depth == 0 {
+                        break;
+                    }
+                }
+                continue;
+            }
+            // A character literal, not a lifetime: 'x' or '\n' or '"'.
+            '\'' if at(i + 1) == '\\' || at(i + 2) == '\'' => {
+                i += if at(i + 1) == '\\' { 3 } else { 2 };
+                while i < chars.len() && at(i) != '\'' {
+                    i += 1;
+                }
+            }
+            'r' if matches!(at(i + 1), '"' | '#')
+                && !before.ends_with(|c: char| c.is_alphanumeric() || c == '_') =>
+            {
+                let hashes = chars.iter().skip(i + 1).take_while(|c| **c == '#').count();
+                if at(i + 1 + hashes) == '"' {
+                    let start = i + 2 + hashes;
+                    let mut end = start;
+                    let closes = |end: usize| at(end) == '"' && (1..=hashes).all(|n| at(end + n) == '#');
+                    while end < chars.len() && !closes(end) {
+                        end += 1;
+                    }
+                    let text: String = chars.iter().skip(start).take(end - start).collect();
+                    let lines = text.matches('\n').count();
+                    found.push(Literal { line, text, before: before.clone() });
+                    line += lines;
+                    before.push('"');
+                    i = end + hashes;
+                }
+            }
+            '"' => {
+                let start = line;
+                let mut text = String::new();
+                i += 1;
+                while i < chars.len() && at(i) != '"' {
+                    if at(i) == '\\' {
+                        text.push(at(i));
+                        i += 1;
+                    }
+                    if at(i) == '\n' {
+                        line += 1;
+                    }
+                    text.push(at(i));
+                    i += 1;
+                }
+                found.push(Literal { line: start, text, before: before.clone() });
+                before.push('"');
+            }
+            ';' | '{' | '}' => before.clear(),
+            '\n' => line += 1,
+            _ if c.is_whitespace() => {}
+            _ => before.push(c),
+        }
+        i += 1;
+    }
+    found
+}
+
+/// Whether the literal is the key of a translating call: `t!(…, "key"`, `.t("key"`, `.find("key"`,
+/// `tr("key"`. Keys that are put together from parts are checked through the data instead.
+#[must_use]
+pub fn keys_asked_for(literal: &Literal) -> bool {
+    if literal.text.is_empty() || literal.text.contains(['{', ' ', '\\']) {
+        return false;
+    }
+    let before = literal.before.as_str();
+    let call = [".t(", ".find(", ".text_of(", ".pattern_text("].iter().any(|call| before.ends_with(call));
+    let function = before.strip_suffix('(').is_some_and(|rest| {
+        rest.strip_suffix("tr")
+            .is_some_and(|head| !head.ends_with(|c: char| c.is_alphanumeric() || c == '_' || c == '.'))
+    });
+    // The first literal of the macro is the key, wherever the messages come from.
+    let macro_call = before.rfind("t!(").is_some_and(|start| {
+        let head = before.get(..start).unwrap_or_default();
+        let inside = before.get(start + 3..).unwrap_or_default();
+        !head.ends_with(|c: char| c.is_alphanumeric() || c == '_') && !inside.contains(['"', '='])
+    });
+    call || function || macro_call
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn keys(source: &str) -> Vec<String> {
+        literals(source).iter().filter(|l| keys_asked_for(l)).map(|l| l.text.clone()).collect()
+    }
+
+    #[test]
+    fn literals_are_found_and_comments_are_not() {
+        let source = "let a = \"one\"; // \"two\"\n/* \"three\" /* \"x\" */ */ let b = ('\"', '\\'', r#\"fo\"ur\"#);\nlet c: &'a str = \"fi\\\"ve\";";
+        let found: Vec<(usize, String)> = literals(source).into_iter().map(|l| (l.line, l.text)).collect();
+        assert_eq!(found, [(1, "one".to_owned()), (2, "fo\"ur".to_owned()), (3, "fi\\\"ve".to_owned())]);
+    }
+
+    #[test]
+    fn keys_are_the_first_argument_of_a_translating_call() {
+        assert_eq!(keys(r#"t!(m, "verdict-yes")"#), ["verdict-yes"]);
+        assert_eq!(keys(r#"view! { <p>{t!(m.get(), "no-results", query = "x")}</p> }"#), ["no-results"]);
+        assert_eq!(
+            keys(r#"messages.t("search-label", &args!(n = 1)); messages.find("a.hint", &x)"#),
+            ["search-label", "a.hint"]
+        );
+        assert_eq!(
+            keys(r#"tr("back"); attr("class"); x.tr("no"); assert!(a, "no"); format!("no")"#),
+            ["back"]
+        );
+        assert_eq!(keys(r#"m.t(&format!("fact-{id}"), &x)"#), Vec::<String>::new());
+    }
+}
