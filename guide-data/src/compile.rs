@@ -1,0 +1,450 @@
+//! Compiling a program with a catalog into a guide.
+//!
+//! For each subject (an item, or a part of one) every rule's condition is first cut down to what
+//! the subject's known facts leave open; what remains becomes a small condition diagram. The
+//! decision diagram is then the product of these diagrams, walked variable by variable, dropping
+//! rules as soon as a stronger one certainly applies.
+
+use std::collections::BTreeMap;
+
+use crate::catalog::{Catalog, Item, Open, Part};
+use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, Ref, TRUE, TooMuch, child, is_node, terminal};
+use crate::domain::{Variable, normalised, variables};
+use crate::facts::{FACTS, FactKind, fact_index};
+use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
+use crate::program::Program;
+use crate::resolve::{Knowledge, kind_of};
+use crate::ruleset::RuleSet;
+
+/// Context facts: the phone or the resident knows them, the catalog does not.
+const CONTEXT: &[&str] = &["day", "zone", "dwelling", "origin", "proof"];
+
+/// A problem of an item's facts, found while compiling.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct ItemProblem {
+    pub(crate) item: String,
+    pub(crate) fact: String,
+    pub(crate) value: String,
+    pub(crate) problem: &'static str,
+}
+
+/// A guide with what compiling learned on the way.
+pub(crate) struct Compiled {
+    pub(crate) guide: Guide,
+    pub(crate) rules: RuleSet,
+    pub(crate) item_problems: Vec<ItemProblem>,
+    /// Items for which there was more to work out than is allowed.
+    pub(crate) too_much: Vec<String>,
+}
+
+/// Compiles with the program's own thresholds.
+pub(crate) fn compile(program: &Program, catalog: &Catalog) -> Compiled {
+    let catalog = catalog.with(&program.items);
+    let variables = variables(&[program], &catalog);
+    compile_over(program, &catalog, variables)
+}
+
+/// Compiles over given variables, so that two programs can be compared value by value.
+pub(crate) fn compile_over(program: &Program, catalog: &Catalog, variables: Vec<Variable>) -> Compiled {
+    let rules = RuleSet::new(program, &variables);
+    let mut work = Work {
+        conditions: Diagram::default(),
+        decisions: Diagram::default(),
+        outcomes: Vec::new(),
+        numbers: BTreeMap::new(),
+        rules: &rules,
+        variables: &variables,
+        item_problems: Vec::new(),
+    };
+    let mut too_much = Vec::new();
+    let mut items = Vec::with_capacity(catalog.items.len());
+    for item in &catalog.items {
+        items.push(work.item(program, item, &mut too_much));
+    }
+    let (nodes, outcomes, item_problems) = (work.decisions.nodes, work.outcomes, work.item_problems);
+    let mut guide = crate::place::guide_of(program);
+    guide.items = items;
+    guide.nodes = nodes;
+    guide.outcomes = outcomes;
+    guide.variables = variables;
+    Compiled { guide, rules, item_problems, too_much }
+}
+
+/// What is known of a subject: per variable, and the open ones with their weights.
+struct Known {
+    facts: Vec<Knowledge>,
+    open: BTreeMap<usize, (Vec<(u16, u32)>, u16)>,
+}
+
+struct Work<'a> {
+    conditions: Diagram,
+    decisions: Diagram,
+    outcomes: Vec<Outcome>,
+    numbers: BTreeMap<Outcome, usize>,
+    rules: &'a RuleSet,
+    variables: &'a [Variable],
+    item_problems: Vec<ItemProblem>,
+}
+
+/// The rules still in play, with what remains of their conditions, by position.
+type State = Vec<(usize, Ref)>;
+/// Stands for the condition under which a case is possible at all.
+const POSSIBLE: usize = usize::MAX;
+
+impl Work<'_> {
+    fn item(&mut self, program: &Program, item: &Item, too_much: &mut Vec<String>) -> GuideItem {
+        let mut subjects = Vec::with_capacity(1 + item.parts.len());
+        for part in std::iter::once(None).chain(item.parts.iter().map(Some)) {
+            let known = self.known(program, item, part);
+            let root = match self.subject(program, &known) {
+                Ok(root) => root,
+                Err(TooMuch) => {
+                    too_much.push(item.id.clone());
+                    self.outcome(Outcome::default())
+                }
+            };
+            let open = self.tested(root, &known);
+            subjects.push(Subject { part: part.map(|p| p.id.clone()), root, open });
+        }
+        GuideItem {
+            id: item.id.clone(),
+            category: item.category.clone(),
+            pictogram: item.pictogram.clone(),
+            common: item.common,
+            often_wrong: item.often_wrong,
+            subjects,
+        }
+    }
+
+    fn known(&mut self, program: &Program, item: &Item, part: Option<&Part>) -> Known {
+        let mut known = Known { facts: Vec::with_capacity(FACTS.len()), open: BTreeMap::new() };
+        for (at, fact) in FACTS.iter().enumerate() {
+            let Some(variable) = self.variables.get(at) else { continue };
+            let of_part = part.and_then(|p| p.facts.get(fact.id));
+            let stated = of_part.or_else(|| item.facts.get(fact.id));
+            let knowledge = match fact.id {
+                "item" => variable.index_of(&item.id).map_or(Knowledge::Unstated, Knowledge::Is),
+                "category" => variable.index_of(&item.category).map_or(Knowledge::Unstated, Knowledge::Is),
+                id if CONTEXT.contains(&id) => {
+                    let normal = fact.normal.and_then(|n| variable.index_of(n)).unwrap_or(0);
+                    // Without zones there is nobody to tell apart.
+                    if variable.size() > 0 {
+                        known.open.insert(at, (context_weights(variable), narrow(normal)));
+                        Knowledge::Open
+                    } else {
+                        Knowledge::Unstated
+                    }
+                }
+                id => match (of_part, item.open.get(id), stated) {
+                    (None, Some(open), _) => self.open(program, item, at, open, &mut known),
+                    (_, _, Some(value)) => self.stated(item, at, value),
+                    (_, _, None) => fact
+                        .normal
+                        .and_then(|n| variable.index_of(n))
+                        .map_or(Knowledge::Unstated, Knowledge::Is),
+                },
+            };
+            known.facts.push(knowledge);
+        }
+        known
+    }
+
+    fn problem(&mut self, item: &Item, at: usize, value: &str, problem: &'static str) {
+        let fact = FACTS.get(at).map_or("", |f| f.id).to_owned();
+        let found = ItemProblem { item: item.id.clone(), fact, value: value.to_owned(), problem };
+        if !self.item_problems.contains(&found) {
+            self.item_problems.push(found);
+        }
+    }
+
+    fn stated(&mut self, item: &Item, at: usize, value: &str) -> Knowledge {
+        let Some(variable) = self.variables.get(at) else { return Knowledge::Unstated };
+        let found = match kind_of(at) {
+            FactKind::Choice(_) | FactKind::Id(_) => variable.index_of(value).ok_or("unknown-value"),
+            kind => normalised(kind, value).map(|v| variable.interval_of(v)),
+        };
+        match found {
+            Ok(index) => Knowledge::Is(index),
+            Err(problem) => {
+                self.problem(item, at, value, problem);
+                Knowledge::Unstated
+            }
+        }
+    }
+
+    fn open(
+        &mut self,
+        program: &Program,
+        item: &Item,
+        at: usize,
+        open: &Open,
+        known: &mut Known,
+    ) -> Knowledge {
+        let (Some(variable), Some(fact)) = (self.variables.get(at), FACTS.get(at)) else {
+            return Knowledge::Unstated;
+        };
+        let mut problems = Vec::new();
+        let weights = match fact.kind {
+            FactKind::Choice(_) | FactKind::Id(_) => choice_weights(variable, open, &mut problems),
+            kind => interval_weights(variable, kind, open, &mut problems),
+        };
+        for (value, problem) in problems {
+            self.problem(item, at, &value, problem);
+        }
+        match weights.as_slice() {
+            [] => Knowledge::Unstated,
+            [(only, _)] => Knowledge::Is(usize::from(*only)),
+            several => {
+                let cautious = program.unknown.get(fact.id).map(String::as_str).or(fact.unknown_means);
+                let assumed = cautious
+                    .and_then(|v| variable.index_of(v))
+                    .map(narrow)
+                    .filter(|v| several.iter().any(|(s, _)| s == v))
+                    .or_else(|| several.iter().max_by_key(|(v, w)| (*w, u16::MAX - v)).map(|(v, _)| *v))
+                    .unwrap_or(0);
+                known.open.insert(at, (weights, assumed));
+                Knowledge::Open
+            }
+        }
+    }
+
+    /// Builds the decision diagram of a subject.
+    fn subject(&mut self, program: &Program, known: &Known) -> Result<Ref, TooMuch> {
+        let mut state = State::new();
+        let possible = self.possible(program, known)?;
+        if possible != TRUE {
+            state.push((POSSIBLE, possible));
+        }
+        let rules = self.rules;
+        for (at, rule) in rules.rules.iter().enumerate() {
+            let condition =
+                rule.condition.given(&known.facts).diagram(self.variables, &mut self.conditions)?;
+            if condition != FALSE {
+                state.push((at, condition));
+            }
+        }
+        let mut memo = BTreeMap::new();
+        self.expand(state, known, &mut memo)
+    }
+
+    /// Which combinations of open facts can occur: a zone's own dwelling type, and sides in order
+    /// of length.
+    fn possible(&mut self, program: &Program, known: &Known) -> Result<Ref, TooMuch> {
+        let mut sum = TRUE;
+        if let (Some(zone), Some(dwelling)) = (fact_index("zone"), fact_index("dwelling")) {
+            for z in program.zones.iter().filter(|z| z.dwelling.is_some()) {
+                let zone_at = self.variables.get(zone).and_then(|v| v.index_of(&z.id));
+                let dwelling_at = z
+                    .dwelling
+                    .as_deref()
+                    .and_then(|d| self.variables.get(dwelling).and_then(|v| v.index_of(d)));
+                let (Some(zone_at), Some(dwelling_at)) = (zone_at, dwelling_at) else { continue };
+                let elsewhere = self.only(zone, &|v| v != zone_at)?;
+                let fits = self.only(dwelling, &|v| v == dwelling_at)?;
+                let either = self.conditions.or(elsewhere, fits)?;
+                sum = self.conditions.and(sum, either)?;
+            }
+        }
+        for (longer, shorter) in [
+            ("longest-side", "middle-side"),
+            ("middle-side", "shortest-side"),
+            ("longest-side", "shortest-side"),
+        ] {
+            let (Some(longer), Some(shorter)) = (fact_index(longer), fact_index(shorter)) else { continue };
+            let bound = |at: usize, side: usize, upper: bool| {
+                let cuts = self.variables.get(at).map(|v| v.cuts.as_slice()).unwrap_or_default();
+                if upper {
+                    cuts.get(side).map_or(i64::MAX, |c| c.at)
+                } else {
+                    side.checked_sub(1).and_then(|i| cuts.get(i)).map_or(i64::MIN, |c| c.at)
+                }
+            };
+            let sides = |at: usize| -> Vec<usize> {
+                match known.facts.get(at) {
+                    Some(Knowledge::Is(value)) => vec![*value],
+                    Some(Knowledge::Open) => (0..self.variables.get(at).map_or(0, Variable::size)).collect(),
+                    _ => Vec::new(),
+                }
+            };
+            let (long_values, short_values) = (sides(longer), sides(shorter));
+            if long_values.len() + short_values.len() < 3 || long_values.is_empty() || short_values.is_empty()
+            {
+                continue;
+            }
+            let mut clashes = Vec::new();
+            for &l in &long_values {
+                for &s in &short_values {
+                    if bound(longer, l, true) <= bound(shorter, s, false) {
+                        clashes.push((l, s));
+                    }
+                }
+            }
+            let open = |at: usize| known.facts.get(at) == Some(&Knowledge::Open);
+            let (long_open, short_open) = (open(longer), open(shorter));
+            for (l, s) in clashes {
+                let not_long = if long_open { self.only(longer, &|v| v != l)? } else { FALSE };
+                let not_short = if short_open { self.only(shorter, &|v| v != s)? } else { FALSE };
+                let either = self.conditions.or(not_long, not_short)?;
+                sum = self.conditions.and(sum, either)?;
+            }
+        }
+        Ok(sum)
+    }
+
+    fn only(&mut self, variable: usize, holds: &dyn Fn(usize) -> bool) -> Result<Ref, TooMuch> {
+        let size = self.variables.get(variable).map_or(0, Variable::size);
+        let children = (0..size).map(|v| if holds(v) { TRUE } else { FALSE }).collect();
+        self.conditions.make(u16::try_from(variable).map_err(|_| TooMuch)?, children)
+    }
+
+    fn expand(
+        &mut self,
+        mut state: State,
+        known: &Known,
+        memo: &mut BTreeMap<State, Ref>,
+    ) -> Result<Ref, TooMuch> {
+        if state.first() == Some(&(POSSIBLE, FALSE)) {
+            return Ok(IMPOSSIBLE);
+        }
+        state.retain(|&(at, condition)| condition != FALSE && !(at == POSSIBLE && condition == TRUE));
+        let certain: Vec<usize> = state.iter().filter(|(_, c)| *c == TRUE).map(|(at, _)| *at).collect();
+        let rules = self.rules;
+        state.retain(|&(at, _)| !certain.iter().any(|&sure| sure != at && rules.outdoes(sure, at)));
+        if let Some(&done) = memo.get(&state) {
+            return Ok(done);
+        }
+        let next = state.iter().filter_map(|&(_, c)| self.conditions.node(c)).map(|n| n.variable).min();
+        let Some(variable) = next else {
+            let applying: Vec<usize> = state.iter().map(|(at, _)| *at).collect();
+            let outcome = rules.decide(&applying);
+            return Ok(self.outcome(outcome));
+        };
+        if memo.len() > crate::diagram::MOST_NODES / 8 {
+            return Err(TooMuch);
+        }
+        let at = usize::from(variable);
+        let size = self.variables.get(at).map_or(0, Variable::size);
+        let allowed = known.open.get(&at).map(|(weights, _)| weights);
+        let mut children = Vec::with_capacity(size);
+        for value in 0..size {
+            let occurs = allowed.is_none_or(|w| w.iter().any(|(v, _)| usize::from(*v) == value));
+            if !occurs {
+                children.push(IMPOSSIBLE);
+                continue;
+            }
+            let below: State = state
+                .iter()
+                .map(|&(rule, condition)| match self.conditions.node(condition) {
+                    Some(node) if node.variable == variable => (rule, child(node, value)),
+                    _ => (rule, condition),
+                })
+                .collect();
+            children.push(self.expand(below, known, memo)?);
+        }
+        let made = self.decisions.make(variable, children)?;
+        memo.insert(state, made);
+        Ok(made)
+    }
+
+    fn outcome(&mut self, outcome: Outcome) -> Ref {
+        let next = self.outcomes.len();
+        let number = *self.numbers.entry(outcome.clone()).or_insert(next);
+        if number == next {
+            self.outcomes.push(outcome);
+        }
+        terminal(number)
+    }
+
+    /// The open facts that a subject's diagram tests.
+    fn tested(&self, root: Ref, known: &Known) -> Vec<OpenVariable> {
+        let mut variables: BTreeMap<u16, ()> = BTreeMap::new();
+        let mut seen: BTreeMap<Ref, ()> = BTreeMap::new();
+        let mut open = vec![root];
+        while let Some(at) = open.pop() {
+            if !is_node(at) || seen.insert(at, ()).is_some() {
+                continue;
+            }
+            if let Some(node) = self.decisions.node(at) {
+                variables.insert(node.variable, ());
+                open.extend(&node.children);
+            }
+        }
+        variables
+            .into_keys()
+            .filter_map(|variable| {
+                let (weights, assumed) = known.open.get(&usize::from(variable))?;
+                Some(OpenVariable { variable, weights: weights.clone(), assumed: *assumed })
+            })
+            .collect()
+    }
+}
+
+fn narrow(value: usize) -> u16 {
+    u16::try_from(value).unwrap_or(u16::MAX)
+}
+
+fn context_weights(variable: &Variable) -> Vec<(u16, u32)> {
+    (0..variable.size()).map(|v| (narrow(v), variable.weights.get(v).copied().unwrap_or(1))).collect()
+}
+
+fn choice_weights(
+    variable: &Variable,
+    open: &Open,
+    problems: &mut Vec<(String, &'static str)>,
+) -> Vec<(u16, u32)> {
+    let mut weights = Vec::new();
+    for (value, &weight) in &open.among {
+        match variable.index_of(value) {
+            Some(index) => weights.push((narrow(index), weight.max(1))),
+            None => problems.push((value.clone(), "unknown-value")),
+        }
+    }
+    if open.among.is_empty() {
+        problems.push((String::new(), "no-values"));
+    }
+    weights.sort_unstable();
+    weights
+}
+
+/// Weights of intervals: how much of the range that occurs each covers, the usual value's interval
+/// counting for as much again as all of them together. A judgement, no source.
+fn interval_weights(
+    variable: &Variable,
+    kind: FactKind,
+    open: &Open,
+    problems: &mut Vec<(String, &'static str)>,
+) -> Vec<(u16, u32)> {
+    let mut read = |words: &Option<String>| -> Option<i64> {
+        let words = words.as_ref()?;
+        match normalised(kind, words) {
+            Ok(value) => Some(value),
+            Err(problem) => {
+                problems.push((words.clone(), problem));
+                None
+            }
+        }
+    };
+    let (from, to, usual) = (read(&open.from), read(&open.to), read(&open.usual));
+    let (Some(from), Some(to)) = (from, to) else {
+        if problems.is_empty() {
+            problems.push((String::new(), "no-range"));
+        }
+        return Vec::new();
+    };
+    if from > to {
+        problems.push((open.from.clone().unwrap_or_default(), "range-reversed"));
+        return Vec::new();
+    }
+    let (first, last) = (variable.interval_of(from), variable.interval_of(to));
+    let usual = usual.filter(|u| *u >= from && *u <= to).map(|u| variable.interval_of(u));
+    let span = i128::from(to - from).max(1);
+    (first..=last)
+        .map(|interval| {
+            let low = interval.checked_sub(1).and_then(|i| variable.cuts.get(i)).map_or(from, |c| c.at / 2);
+            let high = variable.cuts.get(interval).map_or(to, |c| c.at / 2);
+            let covered = i128::from(high.min(to) - low.max(from)).max(0);
+            let share = u32::try_from(covered * 1000 / span).unwrap_or(0).max(1);
+            (narrow(interval), if usual == Some(interval) { share + 1000 } else { share })
+        })
+        .collect()
+}

@@ -1,0 +1,146 @@
+//! A reduced, shared, ordered diagram over variables with several values each.
+//!
+//! References are numbers: with the top bit set they name a terminal, otherwise a node. The same
+//! store serves conditions (terminals 0 and 1) and decisions (terminals are outcomes).
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+/// A reference to a node or terminal.
+pub(crate) type Ref = u32;
+
+const TERMINAL: u32 = 0x8000_0000;
+/// The condition that never holds.
+pub(crate) const FALSE: Ref = TERMINAL;
+/// The condition that always holds.
+pub(crate) const TRUE: Ref = TERMINAL | 1;
+/// A case that cannot occur; it never keeps two alike children apart.
+pub(crate) const IMPOSSIBLE: Ref = u32::MAX;
+
+pub(crate) fn terminal(number: usize) -> Ref {
+    TERMINAL | u32::try_from(number).unwrap_or(TERMINAL - 2)
+}
+
+/// The number of a terminal, or `None` for a node.
+pub(crate) fn as_terminal(at: Ref) -> Option<usize> {
+    (at & TERMINAL != 0 && at != IMPOSSIBLE).then_some((at & !TERMINAL) as usize)
+}
+
+pub(crate) fn is_node(at: Ref) -> bool {
+    at & TERMINAL == 0
+}
+
+/// A test of one variable, with a child for each value.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub(crate) struct Node {
+    /// The variable's index.
+    #[serde(rename = "v")]
+    pub(crate) variable: u16,
+    /// A child for each of its values.
+    #[serde(rename = "k")]
+    pub(crate) children: Vec<Ref>,
+}
+
+/// The most nodes one diagram may have: enough for any real program, and a bound on work.
+pub(crate) const MOST_NODES: usize = 400_000;
+
+/// There was more to do than is allowed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct TooMuch;
+
+/// A store of shared nodes.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Diagram {
+    pub(crate) nodes: Vec<Node>,
+    unique: BTreeMap<Node, Ref>,
+    applied: BTreeMap<(bool, Ref, Ref), Ref>,
+}
+
+impl Diagram {
+    pub(crate) fn node(&self, at: Ref) -> Option<&Node> {
+        if is_node(at) { self.nodes.get(at as usize) } else { None }
+    }
+
+    /// A node, or the child when all possible children are the same one.
+    pub(crate) fn make(&mut self, variable: u16, children: Vec<Ref>) -> Result<Ref, TooMuch> {
+        let mut possible = children.iter().copied().filter(|&c| c != IMPOSSIBLE);
+        let Some(first) = possible.next() else { return Ok(IMPOSSIBLE) };
+        if possible.all(|c| c == first) {
+            return Ok(first);
+        }
+        let node = Node { variable, children };
+        if let Some(&known) = self.unique.get(&node) {
+            return Ok(known);
+        }
+        if self.nodes.len() >= MOST_NODES {
+            return Err(TooMuch);
+        }
+        let at = u32::try_from(self.nodes.len()).map_err(|_| TooMuch)?;
+        self.nodes.push(node.clone());
+        self.unique.insert(node, at);
+        Ok(at)
+    }
+
+    /// Both conditions hold.
+    pub(crate) fn and(&mut self, a: Ref, b: Ref) -> Result<Ref, TooMuch> {
+        self.apply(true, a, b)
+    }
+
+    /// At least one condition holds.
+    pub(crate) fn or(&mut self, a: Ref, b: Ref) -> Result<Ref, TooMuch> {
+        self.apply(false, a, b)
+    }
+
+    fn apply(&mut self, and: bool, a: Ref, b: Ref) -> Result<Ref, TooMuch> {
+        let (neutral, absorbing) = if and { (TRUE, FALSE) } else { (FALSE, TRUE) };
+        if a == absorbing || b == absorbing {
+            return Ok(absorbing);
+        }
+        if a == neutral || a == b {
+            return Ok(b);
+        }
+        if b == neutral {
+            return Ok(a);
+        }
+        let key = (and, a.min(b), a.max(b));
+        if let Some(&known) = self.applied.get(&key) {
+            return Ok(known);
+        }
+        let (Some(left), Some(right)) = (self.node(a).cloned(), self.node(b).cloned()) else {
+            return Err(TooMuch);
+        };
+        let variable = left.variable.min(right.variable);
+        let width = if left.variable == variable { left.children.len() } else { right.children.len() };
+        let mut children = Vec::with_capacity(width);
+        for value in 0..width {
+            let l = if left.variable == variable { child(&left, value) } else { a };
+            let r = if right.variable == variable { child(&right, value) } else { b };
+            children.push(self.apply(and, l, r)?);
+        }
+        let made = self.make(variable, children)?;
+        self.applied.insert(key, made);
+        Ok(made)
+    }
+
+    /// The condition does not hold.
+    pub(crate) fn not(&mut self, a: Ref) -> Result<Ref, TooMuch> {
+        match a {
+            TRUE => Ok(FALSE),
+            FALSE => Ok(TRUE),
+            _ => {
+                let Some(node) = self.node(a).cloned() else { return Err(TooMuch) };
+                let mut children = Vec::with_capacity(node.children.len());
+                for &c in &node.children {
+                    children.push(self.not(c)?);
+                }
+                self.make(node.variable, children)
+            }
+        }
+    }
+}
+
+/// The child of a node for a value; a value outside the node's list cannot occur.
+pub(crate) fn child(node: &Node, value: usize) -> Ref {
+    node.children.get(value).copied().unwrap_or(IMPOSSIBLE)
+}

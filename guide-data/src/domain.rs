@@ -1,0 +1,260 @@
+//! The values each fact can take in one program: choices as listed, measures cut into intervals
+//! exactly at the thresholds that rules name.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use crate::catalog::Catalog;
+use crate::condition::Condition;
+use crate::facts::{FACTS, FactKind, IdSource};
+use crate::measure::{Dimension, Measure};
+use crate::program::Program;
+
+/// A fact as a variable of a guide's diagram.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Variable {
+    /// The fact's id.
+    pub fact: String,
+    /// Its values, for a choice or an id.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub values: Vec<String>,
+    /// Its cuts in ascending order, for a measure or a day.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub cuts: Vec<Cut>,
+    /// It is a measure or a day.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub measured: bool,
+    /// How likely each value is, when the program knows (households of zones); else empty.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub weights: Vec<u32>,
+}
+
+/// A cut between two intervals of a measure.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Cut {
+    /// Twice the normalised value, plus one when the value itself lies below the cut. Doubling
+    /// keeps "2 in or more" and "over 2 in" apart with whole numbers.
+    pub at: i64,
+    /// The threshold as stated.
+    pub stated: String,
+}
+
+impl Cut {
+    /// The cut below a threshold: the value itself belongs above.
+    fn below(value: i64, stated: &str) -> Self {
+        Self { at: value * 2, stated: stated.to_owned() }
+    }
+
+    /// The cut above a threshold: the value itself belongs below.
+    fn above(value: i64, stated: &str) -> Self {
+        Self { at: value * 2 + 1, stated: stated.to_owned() }
+    }
+
+    /// True when the threshold's own value lies above the cut.
+    #[must_use]
+    pub fn value_is_above(&self) -> bool {
+        self.at % 2 == 0
+    }
+}
+
+impl Variable {
+    /// How many values it has in this program; at least one.
+    #[must_use]
+    pub fn size(&self) -> usize {
+        if self.measured { self.cuts.len() + 1 } else { self.values.len() }
+    }
+
+    /// The index of a choice's or id's value.
+    #[must_use]
+    pub fn index_of(&self, value: &str) -> Option<usize> {
+        self.values.iter().position(|v| v == value)
+    }
+
+    /// The interval a normalised measure lies in.
+    #[must_use]
+    pub fn interval_of(&self, value: i64) -> usize {
+        self.cuts.iter().take_while(|c| c.at <= value.saturating_mul(2)).count()
+    }
+}
+
+/// Days are counted from 1970-01-01, so that they are ordered whole numbers.
+pub(crate) fn day_number(day: NaiveDate) -> i64 {
+    day.signed_duration_since(NaiveDate::default()).num_days()
+}
+
+/// A bound of a condition, read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Bound {
+    AtLeast,
+    Over,
+    AtMost,
+    Under,
+}
+
+impl Bound {
+    pub(crate) const ALL: [Self; 4] = [Self::AtLeast, Self::Over, Self::AtMost, Self::Under];
+
+    fn cut(self, value: i64, stated: &str) -> Cut {
+        match self {
+            Self::AtLeast | Self::Under => Cut::below(value, stated),
+            Self::Over | Self::AtMost => Cut::above(value, stated),
+        }
+    }
+}
+
+/// All four bounds of a condition with their words.
+pub(crate) fn stated(bounds: &crate::condition::Bounds, bound: Bound) -> Option<&str> {
+    match bound {
+        Bound::AtLeast => bounds.at_least.as_deref(),
+        Bound::Over => bounds.over.as_deref(),
+        Bound::AtMost => bounds.at_most.as_deref(),
+        Bound::Under => bounds.under.as_deref(),
+    }
+}
+
+/// A stated threshold in the fact's normalised unit.
+pub(crate) fn normalised(kind: FactKind, words: &str) -> Result<i64, &'static str> {
+    match kind {
+        FactKind::Measure(dimension) => {
+            Measure::parse(words, dimension).map(|m| m.value).map_err(crate::measure::MeasureProblem::code)
+        }
+        FactKind::Day => words.trim().parse().map(day_number).map_err(|_| "not-a-day"),
+        FactKind::Choice(_) | FactKind::Id(_) => Err("not-a-measure"),
+    }
+}
+
+/// The variables of one or several programs together, one for each fact, in the order of
+/// [`FACTS`]. Comparing two programs needs both cut alike.
+pub(crate) fn variables(programs: &[&Program], catalog: &Catalog) -> Vec<Variable> {
+    let mut cuts: BTreeMap<String, BTreeMap<i64, String>> = BTreeMap::new();
+    for program in programs {
+        for rule in &program.rules {
+            if let Some(when) = &rule.when {
+                cut_condition(when, &mut cuts);
+            }
+            let mut day = |d: Option<NaiveDate>, bound: Bound| {
+                if let Some(d) = d {
+                    let words = d.to_string();
+                    let cut = bound.cut(day_number(d), &words);
+                    cuts.entry("day".to_owned()).or_default().entry(cut.at).or_insert(cut.stated);
+                }
+            };
+            day(rule.from, Bound::AtLeast);
+            day(rule.until, Bound::AtMost);
+        }
+    }
+    FACTS
+        .iter()
+        .map(|fact| {
+            let measured = matches!(fact.kind, FactKind::Measure(_) | FactKind::Day);
+            let values = match fact.kind {
+                FactKind::Choice(values) => values.iter().map(|&v| v.to_owned()).collect(),
+                FactKind::Id(IdSource::Items) => catalog.items.iter().map(|i| i.id.clone()).collect(),
+                FactKind::Id(IdSource::Categories) => {
+                    crate::standard::CATEGORIES.iter().map(|&c| c.to_owned()).collect()
+                }
+                FactKind::Id(IdSource::Zones) => {
+                    let mut zones: Vec<String> = Vec::new();
+                    for zone in programs.iter().flat_map(|p| &p.zones) {
+                        if !zones.contains(&zone.id) {
+                            zones.push(zone.id.clone());
+                        }
+                    }
+                    zones
+                }
+                FactKind::Measure(_) | FactKind::Day => Vec::new(),
+            };
+            let cuts = cuts
+                .get(fact.id)
+                .map(|c| c.iter().map(|(&at, stated)| Cut { at, stated: stated.clone() }).collect())
+                .unwrap_or_default();
+            let weights = if fact.id == "zone" {
+                values
+                    .iter()
+                    .map(|v: &String| {
+                        let zone = programs.iter().flat_map(|p| &p.zones).find(|z| &z.id == v);
+                        zone.map_or(1, |z| z.households.max(1))
+                    })
+                    .collect()
+            } else {
+                Vec::new()
+            };
+            Variable { fact: fact.id.to_owned(), values, cuts, measured, weights }
+        })
+        .collect()
+}
+
+fn cut_condition(condition: &Condition, cuts: &mut BTreeMap<String, BTreeMap<i64, String>>) {
+    match condition {
+        Condition::All(parts) | Condition::Any(parts) => parts.iter().for_each(|p| cut_condition(p, cuts)),
+        Condition::Not(part) => cut_condition(part, cuts),
+        Condition::Is(_) => {}
+        Condition::Measure(bounds) => {
+            let Some(fact) = crate::facts::fact(&bounds.fact) else { return };
+            for bound in Bound::ALL {
+                if let Some(words) = stated(bounds, bound)
+                    && let Ok(value) = normalised(fact.kind, words)
+                {
+                    let cut = bound.cut(value, words.trim());
+                    cuts.entry(bounds.fact.clone()).or_default().entry(cut.at).or_insert(cut.stated);
+                }
+            }
+        }
+    }
+}
+
+/// The values of a variable, as a set.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) struct ValueSet(Vec<u64>);
+
+impl ValueSet {
+    pub(crate) fn none(size: usize) -> Self {
+        Self(vec![0; size.div_ceil(64).max(1)])
+    }
+
+    pub(crate) fn insert(&mut self, value: usize) {
+        if let Some(word) = self.0.get_mut(value / 64) {
+            *word |= 1 << (value % 64);
+        }
+    }
+
+    pub(crate) fn contains(&self, value: usize) -> bool {
+        self.0.get(value / 64).is_some_and(|word| word & (1 << (value % 64)) != 0)
+    }
+}
+
+/// The intervals of a variable that satisfy bounds; bounds that cannot be read do not restrict,
+/// and are a finding elsewhere.
+pub(crate) fn intervals(variable: &Variable, kind: FactKind, bounds: &crate::condition::Bounds) -> ValueSet {
+    let mut set = ValueSet::none(variable.size());
+    // Interval i lies between cut i-1 and cut i.
+    for interval in 0..variable.size() {
+        let low = interval.checked_sub(1).and_then(|i| variable.cuts.get(i)).map_or(i64::MIN, |c| c.at);
+        let high = variable.cuts.get(interval).map_or(i64::MAX, |c| c.at);
+        let inside = Bound::ALL.into_iter().all(|bound| {
+            let Some(Ok(value)) = stated(bounds, bound).map(|words| normalised(kind, words)) else {
+                return true;
+            };
+            let cut = bound.cut(value, "").at;
+            match bound {
+                Bound::AtLeast | Bound::Over => low >= cut,
+                Bound::AtMost | Bound::Under => high <= cut,
+            }
+        });
+        if inside {
+            set.insert(interval);
+        }
+    }
+    set
+}
+
+/// The dimension of a fact, when it is a measure.
+#[must_use]
+pub fn dimension_of(fact: &str) -> Option<Dimension> {
+    match crate::facts::fact(fact)?.kind {
+        FactKind::Measure(dimension) => Some(dimension),
+        _ => None,
+    }
+}

@@ -1,0 +1,225 @@
+//! Conditions with their names looked up: facts become variables, values become indexes.
+//!
+//! Whatever cannot be looked up is collected as a problem and holds never, so that a slip in one
+//! rule cannot make it apply everywhere.
+
+use crate::condition::Condition;
+use crate::diagram::{Diagram, FALSE, Ref, TRUE, TooMuch};
+use crate::domain::{Bound, ValueSet, Variable, intervals, normalised, stated};
+use crate::facts::{FACTS, FactKind, fact_index};
+
+/// A condition ready to be evaluated.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum Resolved {
+    Always,
+    Never,
+    All(Vec<Resolved>),
+    Any(Vec<Resolved>),
+    Not(Box<Resolved>),
+    In { variable: usize, set: ValueSet },
+}
+
+/// Why a part of a condition could not be looked up.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum ConditionProblem {
+    UnknownFact { fact: String },
+    UnknownValue { fact: String, value: String },
+    Unreadable { fact: String, words: String, problem: &'static str },
+    NoValues { fact: String },
+}
+
+/// What is known of one variable of a subject.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Knowledge {
+    /// It has this value.
+    Is(usize),
+    /// A measure that nobody stated: it satisfies no comparison.
+    Unstated,
+    /// It may differ and can be asked.
+    Open,
+}
+
+pub(crate) fn resolve(
+    condition: &Condition,
+    variables: &[Variable],
+    problems: &mut Vec<ConditionProblem>,
+) -> Resolved {
+    match condition {
+        Condition::All(parts) => all(parts.iter().map(|p| resolve(p, variables, problems)).collect()),
+        Condition::Any(parts) => any(parts.iter().map(|p| resolve(p, variables, problems)).collect()),
+        Condition::Not(part) => {
+            let before = problems.len();
+            let inner = resolve(part, variables, problems);
+            // The opposite of something unreadable is unreadable too, not "always".
+            if problems.len() > before { Resolved::Never } else { not(inner) }
+        }
+        Condition::Is(one) => {
+            let Some(variable) = fact_index(&one.fact) else {
+                problems.push(ConditionProblem::UnknownFact { fact: one.fact.clone() });
+                return Resolved::Never;
+            };
+            let Some(known) = variables.get(variable) else { return Resolved::Never };
+            if one.of.is_empty() {
+                problems.push(ConditionProblem::NoValues { fact: one.fact.clone() });
+            }
+            let mut set = ValueSet::none(known.size());
+            for value in &one.of {
+                match known.index_of(value) {
+                    Some(index) => set.insert(index),
+                    None => problems.push(ConditionProblem::UnknownValue {
+                        fact: one.fact.clone(),
+                        value: value.clone(),
+                    }),
+                }
+            }
+            Resolved::In { variable, set }
+        }
+        Condition::Measure(bounds) => {
+            let Some(index) = fact_index(&bounds.fact) else {
+                problems.push(ConditionProblem::UnknownFact { fact: bounds.fact.clone() });
+                return Resolved::Never;
+            };
+            let (Some(fact), Some(known)) = (FACTS.get(index), variables.get(index)) else {
+                return Resolved::Never;
+            };
+            let before = problems.len();
+            let mut some = false;
+            for words in Bound::ALL.into_iter().filter_map(|b| stated(bounds, b)) {
+                some = true;
+                if let Err(problem) = normalised(fact.kind, words) {
+                    problems.push(ConditionProblem::Unreadable {
+                        fact: bounds.fact.clone(),
+                        words: words.to_owned(),
+                        problem,
+                    });
+                }
+            }
+            if !some {
+                problems.push(ConditionProblem::NoValues { fact: bounds.fact.clone() });
+            }
+            if problems.len() > before {
+                return Resolved::Never;
+            }
+            Resolved::In { variable: index, set: intervals(known, fact.kind, bounds) }
+        }
+    }
+}
+
+pub(crate) fn all(parts: Vec<Resolved>) -> Resolved {
+    let mut kept = Vec::new();
+    for part in parts {
+        match part {
+            Resolved::Always => {}
+            Resolved::Never => return Resolved::Never,
+            Resolved::All(inner) => kept.extend(inner),
+            other => kept.push(other),
+        }
+    }
+    match kept.len() {
+        0 => Resolved::Always,
+        1 => kept.pop().unwrap_or(Resolved::Always),
+        _ => Resolved::All(kept),
+    }
+}
+
+fn any(parts: Vec<Resolved>) -> Resolved {
+    let mut kept = Vec::new();
+    for part in parts {
+        match part {
+            Resolved::Never => {}
+            Resolved::Always => return Resolved::Always,
+            Resolved::Any(inner) => kept.extend(inner),
+            other => kept.push(other),
+        }
+    }
+    match kept.len() {
+        0 => Resolved::Never,
+        1 => kept.pop().unwrap_or(Resolved::Never),
+        _ => Resolved::Any(kept),
+    }
+}
+
+fn not(part: Resolved) -> Resolved {
+    match part {
+        Resolved::Always => Resolved::Never,
+        Resolved::Never => Resolved::Always,
+        Resolved::Not(inner) => *inner,
+        other => Resolved::Not(Box::new(other)),
+    }
+}
+
+impl Resolved {
+    /// What remains of the condition once a subject's facts are known.
+    pub(crate) fn given(&self, known: &[Knowledge]) -> Self {
+        match self {
+            Self::Always => Self::Always,
+            Self::Never => Self::Never,
+            Self::All(parts) => {
+                let mut kept = Vec::new();
+                for part in parts {
+                    match part.given(known) {
+                        Self::Always => {}
+                        Self::Never => return Self::Never,
+                        other => kept.push(other),
+                    }
+                }
+                all(kept)
+            }
+            Self::Any(parts) => {
+                let mut kept = Vec::new();
+                for part in parts {
+                    match part.given(known) {
+                        Self::Never => {}
+                        Self::Always => return Self::Always,
+                        other => kept.push(other),
+                    }
+                }
+                any(kept)
+            }
+            Self::Not(part) => not(part.given(known)),
+            Self::In { variable, set } => match known.get(*variable) {
+                Some(Knowledge::Is(value)) if set.contains(*value) => Self::Always,
+                Some(Knowledge::Is(_) | Knowledge::Unstated) | None => Self::Never,
+                Some(Knowledge::Open) => self.clone(),
+            },
+        }
+    }
+
+    /// The condition as a diagram over the variables that are still open.
+    pub(crate) fn diagram(&self, variables: &[Variable], store: &mut Diagram) -> Result<Ref, TooMuch> {
+        match self {
+            Self::Always => Ok(TRUE),
+            Self::Never => Ok(FALSE),
+            Self::All(parts) => {
+                let mut sum = TRUE;
+                for part in parts {
+                    let next = part.diagram(variables, store)?;
+                    sum = store.and(sum, next)?;
+                }
+                Ok(sum)
+            }
+            Self::Any(parts) => {
+                let mut sum = FALSE;
+                for part in parts {
+                    let next = part.diagram(variables, store)?;
+                    sum = store.or(sum, next)?;
+                }
+                Ok(sum)
+            }
+            Self::Not(part) => {
+                let inner = part.diagram(variables, store)?;
+                store.not(inner)
+            }
+            Self::In { variable, set } => {
+                let size = variables.get(*variable).map_or(1, Variable::size);
+                let children = (0..size).map(|v| if set.contains(v) { TRUE } else { FALSE }).collect();
+                store.make(u16::try_from(*variable).map_err(|_| TooMuch)?, children)
+            }
+        }
+    }
+}
+
+/// The kind of a fact by its index.
+pub(crate) fn kind_of(variable: usize) -> FactKind {
+    FACTS.get(variable).map_or(FactKind::Day, |f| f.kind)
+}
