@@ -1,0 +1,145 @@
+//! The display list: every area and every line of text of a finished sheet, at its place.
+//!
+//! Layout ends here and the writers begin here, so that the press file and the preview cannot differ. It has
+//! a text form ([`DisplayList::to_text`]) for tests to compare and people to read.
+
+mod golden;
+
+use serde::{Deserialize, Serialize};
+
+use crate::ink::Ink;
+use crate::job::Direction;
+use crate::path::PathOp;
+use crate::sheet::PageGeometry;
+use crate::unit::{Point, Pt, Rect};
+
+/// A finished sheet.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DisplayList {
+    /// Its pages in order.
+    pub pages: Vec<Page>,
+    /// The names of the faces that runs refer to by index.
+    pub faces: Vec<String>,
+}
+
+/// One page.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Page {
+    /// Which side it is, in a word: `lid`, `message`, `address`.
+    pub name: String,
+    /// Its boxes.
+    pub geometry: PageGeometry,
+    /// What is drawn, in order.
+    pub items: Vec<Item>,
+}
+
+/// One thing drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Item {
+    /// A filled area.
+    Fill(Fill),
+    /// A stroked line: crop and fold marks.
+    Rule(Rule),
+    /// A line of text.
+    Text(TextLine),
+}
+
+/// A filled area.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Fill {
+    /// What it is: `band`, `panel`, `verdict-yes`, `pictogram bottle`, `qr`.
+    pub what: String,
+    /// Its outline, filled by the even-odd rule.
+    pub path: Vec<PathOp>,
+    /// Its ink.
+    pub ink: Ink,
+}
+
+/// A straight stroke.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Rule {
+    /// What it is.
+    pub what: String,
+    /// One end.
+    pub from: Point,
+    /// The other end.
+    pub to: Point,
+    /// How thick.
+    pub width: Pt,
+    /// Its ink.
+    pub ink: Ink,
+}
+
+/// What a line of text is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Role {
+    /// The sheet's title.
+    Title,
+    /// Who issues the sheet.
+    Issuer,
+    /// A verdict in words.
+    Heading,
+    /// An item's words.
+    Body,
+    /// What the code is for, whom to ask, what the law asks.
+    Foot,
+    /// Return address, delivery address, indicia.
+    Postal,
+    /// Outside the trimmed sheet.
+    Slug,
+}
+
+/// One line of text as set.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct TextLine {
+    /// The characters it shows, in reading order.
+    pub text: String,
+    /// Its language's tag, empty where it has none (an address).
+    pub lang: String,
+    /// The paragraph's direction.
+    pub direction: Direction,
+    /// What it is for.
+    pub role: Role,
+    /// The area it takes: its advance wide, its line's height high. No two of these overlap.
+    pub rect: Rect,
+    /// The ink.
+    pub ink: Ink,
+    /// The runs from left to right.
+    pub runs: Vec<Run>,
+}
+
+/// Glyphs of one face, left to right.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Run {
+    /// Index into [`DisplayList::faces`].
+    pub face: usize,
+    /// The type size.
+    pub size: Pt,
+    /// Where the first glyph's pen starts, on the baseline.
+    pub origin: Point,
+    /// The glyphs.
+    pub glyphs: Vec<Glyph>,
+}
+
+/// A glyph of a run. Lengths are in the face's units, as the shaper gives them.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Glyph {
+    /// The glyph's number in its face.
+    pub id: u16,
+    /// How far the pen moves on.
+    pub advance: i32,
+    /// How far right of the pen it is drawn.
+    pub dx: i32,
+    /// How far above the pen it is drawn.
+    pub dy: i32,
+    /// The characters it stands for, in reading order; empty when an earlier glyph of its cluster has them.
+    pub text: String,
+}
+
+impl DisplayList {
+    /// The text form: one line a thing, lengths in points to two places.
+    pub fn to_text(&self) -> String {
+        golden::write(self)
+    }
+}

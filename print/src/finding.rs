@@ -1,0 +1,102 @@
+//! What a check has to say: errors that stop the file from being made, and what a person should look at.
+
+use std::collections::BTreeMap;
+use std::fmt;
+
+use serde::{Deserialize, Serialize};
+
+use crate::unit::Rect;
+
+/// How serious a finding is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Severity {
+    /// No file is made.
+    Error,
+    /// The file is made; someone should look before it goes to the print shop.
+    Warning,
+    /// Measured and right; shown so that a person can see what was looked at.
+    Pass,
+}
+
+/// Where on the sheet a finding is.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Place {
+    /// The page, counted from 0.
+    pub page: usize,
+    /// The area, in points from the upper left corner of the trimmed sheet.
+    pub rect: Rect,
+}
+
+/// One finding: a code with its arguments as data, and the same in English.
+///
+/// The app shows the message `preflight-<code>` of its own languages with these arguments;
+/// [`PREFLIGHT_CODES`] lists every code with the arguments it carries.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PreflightItem {
+    /// Which finding: one of [`PREFLIGHT_CODES`].
+    pub code: String,
+    /// How serious.
+    pub severity: Severity,
+    /// Where, if it is at a place.
+    pub place: Option<Place>,
+    /// What the message speaks of, by name.
+    pub args: BTreeMap<String, String>,
+    /// The message in English: what, where, what to do next.
+    pub message: String,
+}
+
+impl PreflightItem {
+    pub(crate) fn new(code: &'static str, severity: Severity, message: String) -> Self {
+        Self { code: code.to_owned(), severity, place: None, args: BTreeMap::new(), message }
+    }
+
+    pub(crate) fn error(code: &'static str, message: String) -> Self {
+        Self::new(code, Severity::Error, message)
+    }
+
+    pub(crate) fn warning(code: &'static str, message: String) -> Self {
+        Self::new(code, Severity::Warning, message)
+    }
+
+    pub(crate) fn pass(code: &'static str, message: String) -> Self {
+        Self::new(code, Severity::Pass, message)
+    }
+
+    pub(crate) fn arg(mut self, name: &str, value: impl fmt::Display) -> Self {
+        self.args.insert(name.to_owned(), value.to_string());
+        self
+    }
+
+    pub(crate) fn at(mut self, page: usize, rect: Rect) -> Self {
+        self.place = Some(Place { page, rect });
+        self
+    }
+}
+
+/// Why no file was made: one finding or more, each an error.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PrintError {
+    /// The errors, in the order of the job.
+    pub items: Vec<PreflightItem>,
+}
+
+impl From<PreflightItem> for PrintError {
+    fn from(item: PreflightItem) -> Self {
+        Self { items: vec![item] }
+    }
+}
+
+impl fmt::Display for PrintError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (index, item) in self.items.iter().enumerate() {
+            if index > 0 {
+                writeln!(f)?;
+            }
+            f.write_str(&item.message)?;
+        }
+        Ok(())
+    }
+}
+
+impl std::error::Error for PrintError {}

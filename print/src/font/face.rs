@@ -1,0 +1,174 @@
+//! A face: its bytes, its measures, its glyphs' outlines.
+
+use skrifa::instance::{LocationRef, Size};
+use skrifa::outline::{DrawSettings, OutlinePen};
+use skrifa::raw::TableProvider as _;
+use skrifa::{FontRef, GlyphId, MetadataProvider as _};
+
+use crate::finding::{PreflightItem, PrintError};
+use crate::path::PathOp;
+use crate::unit::{Point, Pt};
+
+/// How heavy a face is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Weight {
+    /// Running text.
+    Regular,
+    /// Titles, verdicts, hazards.
+    Bold,
+}
+
+/// The faces of a job, in the order in which they are asked for a character.
+#[derive(Debug, Clone, Default)]
+pub struct FontSet {
+    faces: Vec<Face>,
+}
+
+impl FontSet {
+    /// A set without faces.
+    pub const fn new() -> Self {
+        Self { faces: Vec::new() }
+    }
+
+    /// Adds a TrueType face. Fails on a file that is no such font, or whose licence bits forbid embedding.
+    pub fn add(&mut self, family: &str, weight: Weight, bytes: Vec<u8>) -> Result<(), PrintError> {
+        self.faces.push(Face::read(family, weight, bytes)?);
+        Ok(())
+    }
+
+    pub(crate) fn faces(&self) -> &[Face] {
+        &self.faces
+    }
+
+    pub(crate) fn get(&self, index: usize) -> Option<&Face> {
+        self.faces.get(index)
+    }
+}
+
+/// One face.
+#[derive(Debug, Clone)]
+pub(crate) struct Face {
+    pub(crate) family: String,
+    pub(crate) weight: Weight,
+    pub(crate) bytes: Vec<u8>,
+    /// Units to the em.
+    pub(crate) units: f64,
+    /// Height of capitals, in ems.
+    pub(crate) cap_height: f64,
+    /// How far the face reaches above and below the baseline, in units, as PDF's descriptor wants it.
+    pub(crate) ascent: f64,
+    pub(crate) descent: f64,
+    pub(crate) bbox: [f64; 4],
+}
+
+impl Face {
+    fn read(family: &str, weight: Weight, bytes: Vec<u8>) -> Result<Self, PrintError> {
+        let broken = || {
+            PrintError::from(
+                PreflightItem::error(
+                    "font-unreadable",
+                    format!(
+                        "the font file for “{family}” can't be read: it is not a whole TrueType font; \
+                         fetch or build it again"
+                    ),
+                )
+                .arg("family", family),
+            )
+        };
+        let font = FontRef::new(&bytes).map_err(|_| broken())?;
+        let metrics = font.metrics(Size::unscaled(), LocationRef::default());
+        let head = font.head().map_err(|_| broken())?;
+        // The subsetter and the writer take TrueType outlines only.
+        font.glyf().map_err(|_| broken())?;
+        if metrics.units_per_em == 0 {
+            return Err(broken());
+        }
+        // OS/2 fsType, bit 1 alone: restricted licence embedding (OpenType specification, OS/2 table).
+        if font.os2().is_ok_and(|os2| os2.fs_type() & 0x000f == 0x0002) {
+            return Err(PreflightItem::error(
+                "font-not-embeddable",
+                format!("the font “{family}” forbids embedding in files; choose another font"),
+            )
+            .arg("family", family)
+            .into());
+        }
+        let units = f64::from(metrics.units_per_em);
+        let bbox = [head.x_min(), head.y_min(), head.x_max(), head.y_max()].map(f64::from);
+        let cap_height = metrics.cap_height.map_or(0.7, |height| f64::from(height) / units);
+        let (ascent, descent) = (f64::from(metrics.ascent), f64::from(metrics.descent));
+        Ok(Self { family: family.to_owned(), weight, units, cap_height, ascent, descent, bbox, bytes })
+    }
+
+    /// The name in goldens and in the file: family and weight.
+    pub(crate) fn name(&self) -> String {
+        let weight = match self.weight {
+            Weight::Regular => "Regular",
+            Weight::Bold => "Bold",
+        };
+        format!("{}-{weight}", self.family.replace(' ', ""))
+    }
+
+    /// The face's tables. `read` has opened the same bytes before, so this finds them too.
+    pub(crate) fn font(&self) -> Option<FontRef<'_>> {
+        FontRef::new(&self.bytes).ok()
+    }
+
+    /// Whether the face has a glyph for a character.
+    pub(crate) fn has(&self, c: char) -> bool {
+        self.font().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
+    }
+
+    /// A glyph's outline in the face's units, y upwards.
+    pub(crate) fn outline(&self, glyph: u16) -> Vec<PathOp> {
+        let mut pen = Pen(Vec::new());
+        if let Some(font) = self.font()
+            && let Some(outline) = font.outline_glyphs().get(GlyphId::from(glyph))
+        {
+            let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
+            if outline.draw(settings, &mut pen).is_err() {
+                pen.0.clear();
+            }
+        }
+        pen.0
+    }
+}
+
+/// Collects an outline; quadratic curves become the cubic ones that PDF and the display list know.
+struct Pen(Vec<PathOp>);
+
+fn at(x: f32, y: f32) -> Point {
+    Point { x: Pt(f64::from(x)), y: Pt(f64::from(y)) }
+}
+
+impl Pen {
+    fn last(&self) -> Point {
+        match self.0.last() {
+            Some(PathOp::Move(p) | PathOp::Line(p) | PathOp::Curve(_, _, p)) => *p,
+            Some(PathOp::Close) | None => Point::default(),
+        }
+    }
+}
+
+impl OutlinePen for Pen {
+    fn move_to(&mut self, x: f32, y: f32) {
+        self.0.push(PathOp::Move(at(x, y)));
+    }
+    fn line_to(&mut self, x: f32, y: f32) {
+        self.0.push(PathOp::Line(at(x, y)));
+    }
+    fn quad_to(&mut self, cx: f32, cy: f32, x: f32, y: f32) {
+        let (from, handle, to) = (self.last(), at(cx, cy), at(x, y));
+        // A quadratic curve's cubic handles lie two thirds of the way to its one handle.
+        let toward = |end: Point| Point {
+            x: end.x + (handle.x - end.x) * (2.0 / 3.0),
+            y: end.y + (handle.y - end.y) * (2.0 / 3.0),
+        };
+        self.0.push(PathOp::Curve(toward(from), toward(to), to));
+    }
+    fn curve_to(&mut self, ax: f32, ay: f32, bx: f32, by: f32, x: f32, y: f32) {
+        self.0.push(PathOp::Curve(at(ax, ay), at(bx, by), at(x, y)));
+    }
+    fn close(&mut self) {
+        self.0.push(PathOp::Close);
+    }
+}

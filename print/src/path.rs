@@ -1,0 +1,90 @@
+//! Outlines: straight and curved strokes that enclose an area.
+
+use serde::{Deserialize, Serialize};
+
+use crate::unit::{Point, Pt, Rect};
+
+/// One step of an outline. Areas are filled by the even-odd rule, so an outline inside another is a hole.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum PathOp {
+    /// Start a new outline here.
+    Move(Point),
+    /// A straight line to here.
+    Line(Point),
+    /// A cubic Bézier curve: two handles, then where it ends.
+    Curve(Point, Point, Point),
+    /// Back to the start of this outline.
+    Close,
+}
+
+impl PathOp {
+    /// The same step with every point mapped.
+    pub(crate) fn map(self, f: impl Fn(Point) -> Point) -> Self {
+        match self {
+            Self::Move(p) => Self::Move(f(p)),
+            Self::Line(p) => Self::Line(f(p)),
+            Self::Curve(a, b, c) => Self::Curve(f(a), f(b), f(c)),
+            Self::Close => Self::Close,
+        }
+    }
+}
+
+/// How far along a quarter circle's tangents a cubic curve's handles lie: 4/3 (sqrt 2 - 1).
+const QUARTER: f64 = 0.552_284_75;
+
+fn point(x: Pt, y: Pt) -> Point {
+    Point { x, y }
+}
+
+/// A rectangle's outline.
+pub(crate) fn rectangle(r: Rect) -> Vec<PathOp> {
+    vec![
+        PathOp::Move(point(r.x, r.y)),
+        PathOp::Line(point(r.right(), r.y)),
+        PathOp::Line(point(r.right(), r.bottom())),
+        PathOp::Line(point(r.x, r.bottom())),
+        PathOp::Close,
+    ]
+}
+
+/// A rectangle's outline with rounded corners.
+pub(crate) fn rounded(r: Rect, radius: Pt) -> Vec<PathOp> {
+    let radius = radius.min(r.width / 2.0).min(r.height / 2.0);
+    let k = radius * (1.0 - QUARTER);
+    let (left, top, right, bottom) = (r.x, r.y, r.right(), r.bottom());
+    vec![
+        PathOp::Move(point(left + radius, top)),
+        PathOp::Line(point(right - radius, top)),
+        PathOp::Curve(point(right - k, top), point(right, top + k), point(right, top + radius)),
+        PathOp::Line(point(right, bottom - radius)),
+        PathOp::Curve(point(right, bottom - k), point(right - k, bottom), point(right - radius, bottom)),
+        PathOp::Line(point(left + radius, bottom)),
+        PathOp::Curve(point(left + k, bottom), point(left, bottom - k), point(left, bottom - radius)),
+        PathOp::Line(point(left, top + radius)),
+        PathOp::Curve(point(left, top + k), point(left + k, top), point(left + radius, top)),
+        PathOp::Close,
+    ]
+}
+
+/// The smallest rectangle around every point of an outline, handles included.
+pub(crate) fn bounds(path: &[PathOp]) -> Option<Rect> {
+    let mut corners: Option<(Pt, Pt, Pt, Pt)> = None;
+    let mut take = |p: Point| {
+        corners = Some(match corners {
+            None => (p.x, p.y, p.x, p.y),
+            Some((l, t, r, b)) => (l.min(p.x), t.min(p.y), r.max(p.x), b.max(p.y)),
+        });
+    };
+    for op in path {
+        match *op {
+            PathOp::Move(p) | PathOp::Line(p) => take(p),
+            PathOp::Curve(a, b, c) => {
+                take(a);
+                take(b);
+                take(c);
+            }
+            PathOp::Close => {}
+        }
+    }
+    corners.map(|(l, t, r, b)| Rect::new(l, t, r - l, b - t))
+}
