@@ -250,8 +250,8 @@ item-laundry-basket = Plastic laundry basket
     .also = hamper | storage tote | plastic bin | washing basket | tub
 item-bucket = Plastic bucket or pail
     .also = pail | 5 gallon bucket | cat litter pail | ice cream pail
-item-toy = Plastic toy
-    .also = kids toy | toy car | play set | ride-on toy | action figure | doll
+item-toy = Small plastic toy
+    .also = kids toy | toy car | action figure | doll | building bricks
 
 ## building
 

@@ -251,8 +251,8 @@ item-laundry-basket = Cesto de ropa de plástico
     .also = canasta de lavandería | caja organizadora | cubo de ropa | tina
 item-bucket = Cubeta o balde de plástico
     .also = cubo | tobo | balde | tina | cubeta de 5 galones
-item-toy = Juguete de plástico
-    .also = carrito | muñeco | juego de niños | montable | muñeca
+item-toy = Juguete pequeño de plástico
+    .also = carrito | muñeco | juego de niños | muñeca
 
 ## building
 
