@@ -11,7 +11,10 @@ mod ink;
 mod job;
 mod make;
 mod path;
+mod pictogram;
+mod qr;
 mod sheet;
+mod text;
 mod unit;
 
 pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
@@ -23,6 +26,7 @@ pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
 pub use make::{Artifact, make};
 pub use path::PathOp;
+pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
 pub use sheet::{
     BLEED, POSTCARD_ADDRESS_SIDE, PageGeometry, PostalZones, SAFE, SLUG, SMALLEST_ADDRESS_TYPE, Sheet,
 };

@@ -19,9 +19,15 @@ pub enum Weight {
 }
 
 /// The faces of a job, in the order in which they are asked for a character.
-#[derive(Debug, Clone, Default)]
+#[derive(Clone, Default)]
 pub struct FontSet {
     faces: Vec<Face>,
+}
+
+impl std::fmt::Debug for FontSet {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_list().entries(self.faces.iter().map(Face::name)).finish()
+    }
 }
 
 impl FontSet {
@@ -46,7 +52,7 @@ impl FontSet {
 }
 
 /// One face.
-#[derive(Debug, Clone)]
+#[derive(Clone)]
 pub(crate) struct Face {
     pub(crate) family: String,
     pub(crate) weight: Weight,
@@ -59,6 +65,8 @@ pub(crate) struct Face {
     pub(crate) ascent: f64,
     pub(crate) descent: f64,
     pub(crate) bbox: [f64; 4],
+    /// The same bytes as the shaper holds them, with its caches.
+    pub(crate) font: harfrust::Font,
 }
 
 impl Face {
@@ -96,7 +104,8 @@ impl Face {
         let bbox = [head.x_min(), head.y_min(), head.x_max(), head.y_max()].map(f64::from);
         let cap_height = metrics.cap_height.map_or(0.7, |height| f64::from(height) / units);
         let (ascent, descent) = (f64::from(metrics.ascent), f64::from(metrics.descent));
-        Ok(Self { family: family.to_owned(), weight, units, cap_height, ascent, descent, bbox, bytes })
+        let shaper = harfrust::Font::new(bytes.clone(), 0).ok_or_else(broken)?;
+        Ok(Self { family: family.to_owned(), weight, units, cap_height, ascent, descent, bbox, bytes, font: shaper })
     }
 
     /// The name in goldens and in the file: family and weight.
@@ -109,19 +118,19 @@ impl Face {
     }
 
     /// The face's tables. `read` has opened the same bytes before, so this finds them too.
-    pub(crate) fn font(&self) -> Option<FontRef<'_>> {
+    fn tables(&self) -> Option<FontRef<'_>> {
         FontRef::new(&self.bytes).ok()
     }
 
     /// Whether the face has a glyph for a character.
     pub(crate) fn has(&self, c: char) -> bool {
-        self.font().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
+        self.tables().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
     }
 
     /// A glyph's outline in the face's units, y upwards.
     pub(crate) fn outline(&self, glyph: u16) -> Vec<PathOp> {
         let mut pen = Pen(Vec::new());
-        if let Some(font) = self.font()
+        if let Some(font) = self.tables()
             && let Some(outline) = font.outline_glyphs().get(GlyphId::from(glyph))
         {
             let settings = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());

@@ -1,0 +1,87 @@
+//! Shaping: from characters of one face and one direction to glyphs.
+
+use std::ops::Range;
+
+use harfrust::{Buffer, BufferFlags, ClusterLevel, Direction, Language, ShapeOptions, ShaperFont};
+
+use crate::font::{Face, FontSet, Weight};
+
+/// A glyph as shaped: lengths in the face's units, the cluster as a byte of the whole text.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Shaped {
+    pub(crate) id: u16,
+    pub(crate) cluster: usize,
+    pub(crate) advance: i32,
+    pub(crate) dx: i32,
+    pub(crate) dy: i32,
+}
+
+/// Chooses faces and shapes with them.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Typesetter<'a> {
+    fonts: &'a FontSet,
+}
+
+/// Characters that print nothing and need no glyph.
+pub(super) fn is_ignorable(c: char) -> bool {
+    matches!(c, '\u{200B}'..='\u{200F}' | '\u{2060}' | '\u{2066}'..='\u{2069}' | '\u{061C}' | '\u{FE00}'..='\u{FE0F}')
+}
+
+impl<'a> Typesetter<'a> {
+    pub(crate) const fn new(fonts: &'a FontSet) -> Self {
+        Self { fonts }
+    }
+
+    pub(crate) fn face(&self, index: usize) -> Option<&'a Face> {
+        self.fonts.get(index)
+    }
+
+    /// The face for a character: the one before it if the character is no letter or digit and the face has it
+    /// (so that spaces and points stay with their words), else the first of the weight, else the first of any.
+    pub(super) fn face_for(&self, c: char, weight: Weight, before: Option<usize>) -> Option<usize> {
+        if is_ignorable(c) {
+            return Some(before.unwrap_or(0));
+        }
+        if let Some(index) = before
+            && !c.is_alphanumeric()
+            && self.face(index).is_some_and(|face| face.has(c))
+        {
+            return Some(index);
+        }
+        let faces = || self.fonts.faces().iter().enumerate();
+        let of_weight = faces().find(|(_, face)| face.weight == weight && face.has(c));
+        of_weight.or_else(|| faces().find(|(_, face)| face.has(c))).map(|(index, _)| index)
+    }
+
+    /// Shapes a range of a text with one face in one direction. Glyphs come from left to right.
+    pub(crate) fn shape(&self, text: &str, range: Range<usize>, face: usize, rtl: bool, lang: &str) -> Vec<Shaped> {
+        let (Some(face), Some(words)) = (self.face(face), text.get(range.clone())) else { return Vec::new() };
+        let mut buffer = Buffer::new();
+        buffer.push_str(words);
+        // Letters join across the run's edges when the face does not change in between.
+        buffer.set_pre_context(text.get(..range.start).unwrap_or(""));
+        buffer.set_post_context(text.get(range.end..).unwrap_or(""));
+        buffer.set_cluster_level(ClusterLevel::MonotoneCharacters);
+        buffer.set_flags(BufferFlags::REMOVE_DEFAULT_IGNORABLES);
+        buffer.guess_segment_properties();
+        buffer.set_direction(if rtl { Direction::RightToLeft } else { Direction::LeftToRight });
+        buffer.set_language(lang.parse::<Language>().ok());
+        let font = ShaperFont::new(&face.font);
+        if harfrust::shape(&font, &mut buffer, ShapeOptions::new()).is_err() {
+            return Vec::new();
+        }
+        let (infos, positions) = (buffer.glyph_infos(), buffer.glyph_positions());
+        infos
+            .iter()
+            .zip(positions)
+            .map(|(info, position)| Shaped {
+                // A TrueType face has at most 65,535 glyphs.
+                id: u16::try_from(info.glyph_id).unwrap_or(0),
+                cluster: range.start + usize::try_from(info.cluster).unwrap_or(0),
+                advance: position.x_advance,
+                dx: position.x_offset,
+                dy: position.y_offset,
+            })
+            .collect()
+    }
+}
