@@ -70,7 +70,7 @@ impl Schedule {
         if stated.is_empty() {
             return Ok(table);
         }
-        let hours = OpeningHours::parse(stated).map_err(|e| e.to_string())?;
+        let hours = stated.parse::<OpeningHours>().map_err(|e| e.to_string())?;
         let monday = from
             .checked_sub_days(Days::new(u64::from(from.weekday().num_days_from_monday())))
             .unwrap_or(from);
@@ -112,6 +112,17 @@ impl Schedule {
             }
         }
         Ok(table)
+    }
+
+    /// Says whether hours can be read, without working a table out.
+    ///
+    /// # Errors
+    /// The library's words about what it could not read.
+    pub fn readable(stated: &str) -> Result<(), String> {
+        if stated.trim().is_empty() {
+            return Ok(());
+        }
+        stated.trim().parse::<OpeningHours>().map(|_| ()).map_err(|e| e.to_string())
     }
 
     /// The spans of a day; `None` when the table does not reach it.

@@ -3,33 +3,57 @@
 //! A [`Program`] and a [`Catalog`] compile into a guide: immutable and checked. This crate knows
 //! no language's words, no clock, no network, no storage and no screen.
 
+mod ask;
 mod catalog;
+mod compare;
 mod compile;
 mod condition;
 mod diagram;
 mod domain;
 mod envelope;
 mod facts;
+mod findings;
 mod guide;
 mod hours;
 mod measure;
+mod paths;
 mod place;
 mod program;
 mod resolve;
 mod ruleset;
+mod search;
+mod sites;
 pub mod standard;
+mod summarise;
 mod text;
+mod words;
 
+pub use ask::{
+    Answer, Choice, Ends, Given, Known, PartAnswer, Question, QuestionCount, Step, ValueLabel, fact_order,
+};
 pub use catalog::{Catalog, Item, Open, PARTS, Part};
+pub use compare::{Change, compare};
 pub use condition::{Bounds, Condition, OneOf};
 pub use domain::{Cut, Variable, dimension_of};
 #[cfg(feature = "schema")]
 pub use envelope::program_schema;
 pub use envelope::{DEEPEST_CONDITION, Envelope, LARGEST_FILE, LoadProblem, PROGRAM_FORMAT, PROGRAM_VERSION};
 pub use facts::{FACTS, FLAG, Fact, FactGroup, FactKind, HAZARDS, IdSource, fact, fact_index};
+pub use findings::{Checked, FINDING_CODES, Finding, Place, Severity, check};
 pub use guide::*;
 pub use hours::{OpenState, Schedule};
 pub use measure::{Dimension, Measure, MeasureProblem};
+pub use paths::Witness;
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
+pub use search::{Hit, SearchIndex, fold};
+pub use sites::{Near, distance, nearest};
+pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, summarise};
 pub use text::{Text, TextState, Translation};
+pub use words::{LanguagePack, each_text, has_unreviewed, program_texts, text_mut};
+
+/// The demo program file: Quillmere County, which is wholly invented.
+#[must_use]
+pub fn demo_json() -> &'static str {
+    include_str!("../data/quillmere.json")
+}

@@ -1,0 +1,547 @@
+//! Asking: from what is known of an item, the next question that matters, or the answer.
+//!
+//! What a resident has said is applied to the diagrams first; whatever is still tested then can
+//! change the answer, so a question that cannot matter is never asked. Among those that matter the
+//! one is chosen that leaves the fewest further questions to expect.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node};
+use crate::domain::{Variable, day_number};
+use crate::facts::FACTS;
+use crate::guide::{Guide, GuideItem, OpenVariable, Outcome};
+
+/// Facts that are never asked: the phone knows the day, and the others hold unless given.
+const NEVER_ASKED: &[&str] = &["day", "origin", "proof"];
+/// Up to this many facts still open, the order of questions is optimal; above it, the fact tested
+/// first is asked first, which needs at most as many questions as there are open facts.
+const EXACT_UP_TO: usize = 7;
+
+/// What a resident has said of a fact.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Given {
+    /// A value of a choice, or an id.
+    Value(String),
+    /// An interval of a measure, by its position between the guide's cuts.
+    Interval(usize),
+    /// A civil day.
+    Day(NaiveDate),
+    /// "I can't tell."
+    CannotTell,
+}
+
+impl Given {
+    /// A value.
+    #[must_use]
+    pub fn value(value: &str) -> Self {
+        Self::Value(value.to_owned())
+    }
+}
+
+/// What is known so far: fact id to what was given.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Known(BTreeMap<String, Given>);
+
+impl Known {
+    /// Notes what was given for a fact.
+    pub fn give(&mut self, fact: &str, given: Given) {
+        self.0.insert(fact.to_owned(), given);
+    }
+
+    /// The same, for building in one expression.
+    #[must_use]
+    pub fn with(mut self, fact: &str, given: Given) -> Self {
+        self.give(fact, given);
+        self
+    }
+
+    /// Forgets a fact.
+    pub fn forget(&mut self, fact: &str) {
+        self.0.remove(fact);
+    }
+
+    /// What was given for a fact.
+    #[must_use]
+    pub fn get(&self, fact: &str) -> Option<&Given> {
+        self.0.get(fact)
+    }
+
+    /// All that was given, by fact.
+    pub fn iter(&self) -> impl Iterator<Item = (&str, &Given)> {
+        self.0.iter().map(|(f, g)| (f.as_str(), g))
+    }
+}
+
+/// A value in a form that can be put into words.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ValueLabel {
+    /// A value: words under `value-<fact>-<value>`, for zones the text `zone.<id>`.
+    Value(String),
+    /// A range of a measure, with its ends as stated.
+    Range(Ends),
+}
+
+/// The ends of a range, as stated; at most one of each pair is given.
+#[derive(Debug, Clone, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Ends {
+    /// This or more.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub at_least: Option<String>,
+    /// More than this.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub over: Option<String>,
+    /// This or less.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub at_most: Option<String>,
+    /// Less than this.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub under: Option<String>,
+}
+
+/// The next thing to do.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Step {
+    /// Ask this.
+    Ask(Question),
+    /// This is the answer.
+    Answer(Answer),
+}
+
+/// A question that matters.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Question {
+    /// The fact asked for: words under `ask-<fact>`.
+    pub fact: String,
+    /// What can be answered; "I can't tell" can be too.
+    pub options: Vec<Choice>,
+    /// How many questions may follow at most, this one counted.
+    pub at_most: usize,
+}
+
+/// One thing that can be answered.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Choice {
+    /// What it says.
+    pub label: ValueLabel,
+    /// What to note when it is chosen.
+    pub given: Given,
+}
+
+/// An answer about an item.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Answer {
+    /// The item's id.
+    pub item: String,
+    /// The item itself first; then its parts, where they go somewhere else.
+    pub parts: Vec<PartAnswer>,
+    /// What was taken for each fact the resident could not tell.
+    pub assumed: Vec<(String, ValueLabel)>,
+}
+
+/// An answer about one part.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PartAnswer {
+    /// The part's id; `None` for the item itself.
+    pub part: Option<String>,
+    /// What the guide says.
+    pub outcome: Outcome,
+}
+
+/// How many questions an item takes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct QuestionCount {
+    /// On average, weighted by how likely each answer is.
+    pub expected: f64,
+    /// At worst.
+    pub worst: usize,
+    /// The order of questions is optimal, not merely bounded.
+    pub exact: bool,
+}
+
+impl Guide {
+    /// The next question about an item, or its answer. `None` for an item that does not exist.
+    #[must_use]
+    pub fn next(&self, item: usize, known: &Known) -> Option<Step> {
+        let (mut rest, roots) = self.rest(item, known)?;
+        let subject = self.items.get(item)?;
+        let Some((variable, count)) = rest.best(&roots) else {
+            return Some(Step::Answer(self.answer(subject, &rest, &roots, known)));
+        };
+        Some(Step::Ask(self.question(&rest, &roots, variable, count.worst)))
+    }
+
+    /// How many questions an item takes from what is known.
+    #[must_use]
+    pub fn questions(&self, item: usize, known: &Known) -> Option<QuestionCount> {
+        let (mut rest, roots) = self.rest(item, known)?;
+        let zero = QuestionCount { expected: 0.0, worst: 0, exact: true };
+        Some(rest.best(&roots).map_or(zero, |(_, count)| count))
+    }
+
+    /// The answer when every fact still open is taken as the guide assumes it.
+    #[must_use]
+    pub fn assumed_answer(&self, item: usize, known: &Known) -> Option<Answer> {
+        let mut known = known.clone();
+        loop {
+            match self.next(item, &known)? {
+                Step::Answer(answer) => return Some(answer),
+                Step::Ask(question) => known.give(&question.fact, Given::CannotTell),
+            }
+        }
+    }
+
+    /// The outcome of an item itself when every fact is known: one walk down the diagram. The
+    /// slice holds, for each variable of the guide, the index of its value.
+    #[must_use]
+    pub fn verdict(&self, item: usize, values: &[u16]) -> Option<&Outcome> {
+        let mut at = self.items.get(item)?.subjects.first()?.root;
+        while let Some(node) = self.node(at) {
+            at = child(node, usize::from(*values.get(usize::from(node.variable))?));
+        }
+        self.outcomes.get(as_terminal(at)?)
+    }
+
+    pub(crate) fn node(&self, at: Ref) -> Option<&Node> {
+        if is_node(at) { self.nodes.get(at as usize) } else { None }
+    }
+
+    /// The index of what was given for a variable.
+    fn given_index(&self, variable: usize, given: &Given) -> Option<usize> {
+        let known = self.variables.get(variable)?;
+        match given {
+            Given::Value(value) => known.index_of(value),
+            Given::Interval(interval) => (*interval < known.size()).then_some(*interval),
+            Given::Day(day) => known.measured.then(|| known.interval_of(day_number(*day))),
+            Given::CannotTell => None,
+        }
+    }
+
+    /// An item's diagrams with all that is known applied.
+    fn rest(&self, item: usize, known: &Known) -> Option<(Rest<'_>, Vec<Ref>)> {
+        let item = self.items.get(item)?;
+        let mut rest = Rest::new(self);
+        let mut roots = Vec::with_capacity(item.subjects.len());
+        for subject in &item.subjects {
+            let mut taken: BTreeMap<u16, usize> = BTreeMap::new();
+            for open in &subject.open {
+                rest.weights.entry(open.variable).or_insert(&open.weights);
+                if let Some(value) = self.taken(open, known) {
+                    taken.insert(open.variable, value);
+                }
+            }
+            let root = rest.restrict(subject.root, &taken, &mut BTreeMap::new());
+            roots.push(root);
+        }
+        Some((rest, roots))
+    }
+
+    /// The value a variable has, or is assumed to have; `None` when it should be asked.
+    fn taken(&self, open: &OpenVariable, known: &Known) -> Option<usize> {
+        let at = usize::from(open.variable);
+        let variable = self.variables.get(at)?;
+        let occurs = |value: &usize| open.weights.iter().any(|(v, _)| usize::from(*v) == *value);
+        match known.get(&variable.fact) {
+            Some(Given::CannotTell) => Some(self.assume(open, variable)),
+            Some(given) => self.given_index(at, given).filter(occurs),
+            None if variable.fact == "dwelling" => self.zone_dwelling(known).filter(occurs),
+            None if variable.fact == "day" => Some(variable.interval_of(day_number(self.first_day()))),
+            None if NEVER_ASKED.contains(&variable.fact.as_str()) => Some(usize::from(open.assumed)),
+            None => None,
+        }
+    }
+
+    fn assume(&self, open: &OpenVariable, variable: &Variable) -> usize {
+        if variable.fact == "zone" {
+            let most = open.weights.iter().max_by_key(|(v, w)| (*w, u16::MAX - v));
+            return most.map_or(0, |(v, _)| usize::from(*v));
+        }
+        usize::from(open.assumed)
+    }
+
+    fn zone_dwelling(&self, known: &Known) -> Option<usize> {
+        let Some(Given::Value(zone)) = known.get("zone") else { return None };
+        let dwelling = self.zones.iter().find(|z| &z.id == zone)?.dwelling.as_deref()?;
+        self.variables.iter().find(|v| v.fact == "dwelling")?.index_of(dwelling)
+    }
+
+    fn answer(&self, item: &GuideItem, rest: &Rest<'_>, roots: &[Ref], known: &Known) -> Answer {
+        let mut parts: Vec<PartAnswer> = Vec::new();
+        for (subject, &root) in item.subjects.iter().zip(roots) {
+            let outcome = rest.outcome(root);
+            let told = parts
+                .first()
+                .is_some_and(|p| p.outcome.same_place(&outcome) && p.outcome.hazard == outcome.hazard);
+            // A part that goes where the item goes needs no line of its own.
+            if subject.part.is_none() || !told {
+                parts.push(PartAnswer { part: subject.part.clone(), outcome });
+            }
+        }
+        let mut assumed = Vec::new();
+        for (fact, given) in known.iter() {
+            if *given != Given::CannotTell {
+                continue;
+            }
+            let open =
+                item.subjects.iter().flat_map(|s| &s.open).find(|o| self.fact_of(o.variable) == Some(fact));
+            if let Some(open) = open
+                && let Some(variable) = self.variables.get(usize::from(open.variable))
+            {
+                assumed.push((fact.to_owned(), label(variable, self.assume(open, variable))));
+            }
+        }
+        Answer { item: item.id.clone(), parts, assumed }
+    }
+
+    fn fact_of(&self, variable: u16) -> Option<&str> {
+        self.variables.get(usize::from(variable)).map(|v| v.fact.as_str())
+    }
+
+    fn question(&self, rest: &Rest<'_>, roots: &[Ref], variable: u16, at_most: usize) -> Question {
+        let at = usize::from(variable);
+        let Some(known) = self.variables.get(at) else {
+            return Question { fact: String::new(), options: Vec::new(), at_most };
+        };
+        let values: Vec<usize> = rest.values(variable);
+        let mut options: Vec<Choice> = Vec::new();
+        if known.measured {
+            // Neighbouring intervals that lead to the same place are one answer.
+            let mut group: Option<(usize, usize, Vec<Ref>)> = None;
+            let mut groups = Vec::new();
+            for &value in &values {
+                let leads: Vec<Ref> = roots.iter().map(|&r| rest.peek(r, variable, value)).collect();
+                match &mut group {
+                    Some((_, last, same)) if *same == leads => *last = value,
+                    _ => {
+                        groups.extend(group.take());
+                        group = Some((value, value, leads));
+                    }
+                }
+            }
+            groups.extend(group);
+            let count = groups.len();
+            for (position, (first, last, _)) in groups.into_iter().enumerate() {
+                let mut ends = ends(known, first, last);
+                // What lies outside the range that occurs needs no end of its own.
+                if position == 0 {
+                    (ends.at_least, ends.over) = (None, None);
+                }
+                if position + 1 == count {
+                    (ends.at_most, ends.under) = (None, None);
+                }
+                options.push(Choice { label: ValueLabel::Range(ends), given: Given::Interval(first) });
+            }
+        } else {
+            for value in values {
+                if let Some(word) = known.values.get(value) {
+                    let given = Given::Value(word.clone());
+                    options.push(Choice { label: ValueLabel::Value(word.clone()), given });
+                }
+            }
+        }
+        Question { fact: known.fact.clone(), options, at_most }
+    }
+}
+
+/// The words of a variable's value.
+pub(crate) fn label(variable: &Variable, value: usize) -> ValueLabel {
+    if variable.measured {
+        ValueLabel::Range(ends(variable, value, value))
+    } else {
+        ValueLabel::Value(variable.values.get(value).cloned().unwrap_or_default())
+    }
+}
+
+fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
+    let mut ends = Ends::default();
+    if let Some(cut) = first.checked_sub(1).and_then(|i| variable.cuts.get(i)) {
+        if cut.value_is_above() {
+            ends.at_least = Some(cut.stated.clone());
+        } else {
+            ends.over = Some(cut.stated.clone());
+        }
+    }
+    if let Some(cut) = variable.cuts.get(last) {
+        if cut.value_is_above() {
+            ends.under = Some(cut.stated.clone());
+        } else {
+            ends.at_most = Some(cut.stated.clone());
+        }
+    }
+    ends
+}
+
+/// What remains of an item's diagrams, in a small store of its own.
+pub(crate) struct Rest<'a> {
+    guide: &'a Guide,
+    nodes: Vec<Node>,
+    unique: BTreeMap<Node, Ref>,
+    pub(crate) weights: BTreeMap<u16, &'a [(u16, u32)]>,
+    counted: BTreeMap<Vec<Ref>, Option<(u16, QuestionCount)>>,
+}
+
+impl<'a> Rest<'a> {
+    pub(crate) fn new(guide: &'a Guide) -> Self {
+        Self {
+            guide,
+            nodes: Vec::new(),
+            unique: BTreeMap::new(),
+            weights: BTreeMap::new(),
+            counted: BTreeMap::new(),
+        }
+    }
+
+    /// Copies a guide's diagram with some variables fixed.
+    pub(crate) fn restrict(
+        &mut self,
+        at: Ref,
+        taken: &BTreeMap<u16, usize>,
+        memo: &mut BTreeMap<Ref, Ref>,
+    ) -> Ref {
+        let guide = self.guide;
+        let Some(node) = guide.node(at) else { return at };
+        if let Some(&done) = memo.get(&at) {
+            return done;
+        }
+        let made = if let Some(&value) = taken.get(&node.variable) {
+            self.restrict(child(node, value), taken, memo)
+        } else {
+            let children = node.children.iter().map(|&c| self.restrict(c, taken, memo)).collect();
+            self.make(node.variable, children)
+        };
+        memo.insert(at, made);
+        made
+    }
+
+    fn make(&mut self, variable: u16, children: Vec<Ref>) -> Ref {
+        let mut possible = children.iter().copied().filter(|&c| c != IMPOSSIBLE);
+        let Some(first) = possible.next() else { return IMPOSSIBLE };
+        if possible.all(|c| c == first) {
+            return first;
+        }
+        let node = Node { variable, children };
+        if let Some(&known) = self.unique.get(&node) {
+            return known;
+        }
+        let at = u32::try_from(self.nodes.len()).unwrap_or(0);
+        self.nodes.push(node.clone());
+        self.unique.insert(node, at);
+        at
+    }
+
+    fn node(&self, at: Ref) -> Option<&Node> {
+        if is_node(at) { self.nodes.get(at as usize) } else { None }
+    }
+
+    fn outcome(&self, at: Ref) -> Outcome {
+        as_terminal(at).and_then(|t| self.guide.outcomes.get(t)).cloned().unwrap_or_default()
+    }
+
+    /// The values of a variable that occur.
+    fn values(&self, variable: u16) -> Vec<usize> {
+        self.weights
+            .get(&variable)
+            .map(|w| w.iter().map(|(v, _)| usize::from(*v)).collect())
+            .unwrap_or_default()
+    }
+
+    /// Where a value of a variable leads when it is tested at the very top; the root otherwise.
+    fn peek(&self, root: Ref, variable: u16, value: usize) -> Ref {
+        match self.node(root) {
+            Some(node) if node.variable == variable => child(node, value),
+            _ => root,
+        }
+    }
+
+    /// A diagram with one variable fixed.
+    fn fix(&mut self, at: Ref, variable: u16, value: usize, memo: &mut BTreeMap<Ref, Ref>) -> Ref {
+        let Some(node) = self.node(at).cloned() else { return at };
+        // Variables are tested in order, so below a later one this one cannot come.
+        if node.variable > variable {
+            return at;
+        }
+        if node.variable == variable {
+            return child(&node, value);
+        }
+        if let Some(&done) = memo.get(&at) {
+            return done;
+        }
+        let children = node.children.iter().map(|&c| self.fix(c, variable, value, memo)).collect();
+        let made = self.make(node.variable, children);
+        memo.insert(at, made);
+        made
+    }
+
+    /// The variables still tested, ascending.
+    fn support(&self, roots: &[Ref]) -> Vec<u16> {
+        let mut seen = BTreeMap::new();
+        let mut found = BTreeMap::new();
+        let mut open = roots.to_vec();
+        while let Some(at) = open.pop() {
+            if let Some(node) = self.node(at)
+                && seen.insert(at, ()).is_none()
+            {
+                found.insert(node.variable, ());
+                open.extend(&node.children);
+            }
+        }
+        found.into_keys().collect()
+    }
+
+    /// The best variable to ask next, with how many questions to expect; `None` when the answer
+    /// is certain.
+    fn best(&mut self, roots: &[Ref]) -> Option<(u16, QuestionCount)> {
+        if let Some(known) = self.counted.get(roots) {
+            return *known;
+        }
+        let support = self.support(roots);
+        let exact = support.len() <= EXACT_UP_TO;
+        let candidates = if exact { support.as_slice() } else { support.get(..1).unwrap_or_default() };
+        let mut best: Option<(u16, QuestionCount)> = None;
+        for &variable in candidates {
+            let count = self.count(roots, variable);
+            if best.is_none_or(|(_, b)| count.expected < b.expected - 1e-12) {
+                best = Some((variable, QuestionCount { exact: count.exact && exact, ..count }));
+            }
+        }
+        self.counted.insert(roots.to_vec(), best);
+        best
+    }
+
+    fn count(&mut self, roots: &[Ref], variable: u16) -> QuestionCount {
+        let weights = self.weights.get(&variable).copied().unwrap_or_default();
+        let mut sum = QuestionCount { expected: 1.0, worst: 0, exact: true };
+        let (mut total, mut weighted) = (0.0, 0.0);
+        for &(value, weight) in weights {
+            let mut memo = BTreeMap::new();
+            let below: Vec<Ref> =
+                roots.iter().map(|&r| self.fix(r, variable, usize::from(value), &mut memo)).collect();
+            if below.iter().all(|&b| b == IMPOSSIBLE) {
+                continue;
+            }
+            total += f64::from(weight);
+            if let Some((_, count)) = self.best(&below) {
+                weighted += f64::from(weight) * count.expected;
+                sum.worst = sum.worst.max(count.worst);
+                sum.exact &= count.exact;
+            }
+        }
+        sum.worst += 1;
+        if total > 0.0 {
+            sum.expected += weighted / total;
+        }
+        sum
+    }
+}
+
+/// The facts in the order diagrams test them, for callers of [`Guide::verdict`].
+#[must_use]
+pub fn fact_order() -> Vec<&'static str> {
+    FACTS.iter().map(|f| f.id).collect()
+}

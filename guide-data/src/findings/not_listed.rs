@@ -1,0 +1,20 @@
+//! Cases that are answered "not on the list, ask": allowed, but a coordinator should see them.
+
+use super::{Finding, Place, Severity, Subject};
+use crate::guide::{Answered, Outcome};
+
+pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
+    let guide = &subject.compiled.guide;
+    let unlisted = |o: &Outcome| o.verdict == Answered::Unlisted;
+    for item in &guide.items {
+        for part in &item.subjects {
+            if let Some(witness) = guide.likeliest(&item.id, part, &unlisted) {
+                found.push(
+                    Finding::new(Severity::Notice, "not-listed", Place::of("item", &item.id, ""))
+                        .arg("part", part.part.as_deref().unwrap_or_default())
+                        .witness(Some(witness)),
+                );
+            }
+        }
+    }
+}
