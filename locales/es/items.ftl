@@ -54,6 +54,22 @@ item-bag-of-recyclables = Reciclables en bolsa de plástico
     .also = bolsa con reciclaje | reciclaje embolsado | bolsa de basura con botellas
 item-egg-carton-plastic = Huevera de plástico
     .also = cartón de huevos de plástico | caja de huevos transparente | estuche de huevos
+item-bleach-jug = Botella de cloro
+    .also = galón de lejía | bote de blanqueador | envase de lavandina | botella de hipoclorito
+item-water-cooler-bottle = Garrafón de agua
+    .also = botellón de agua | bidón de agua grande | botella de dispensador
+item-squeeze-fruit-jar = Frasco plástico de frutos secos
+    .also = tarro de fruta | bote de dulces | bote de proteína
+item-ice-cream-tub-plastic = Bote de helado de plástico
+    .also = tarrina de helado | tina de nieve | pote de helado
+item-foam-egg-carton = Huevera de unicel
+    .also = cartón de huevos de espuma | caja de huevos de poliestireno
+item-foam-meat-tray = Bandeja de unicel para carne
+    .also = charola de carne de unicel | bandeja de poliestireno | plumavit
+item-blister-pack = Blíster
+    .also = empaque de burbuja | envase de cartón y plástico | blister de pastillas
+item-six-pack-rings = Aros de latas
+    .also = anillos de seis latas | portalatas de plástico | argollas de cerveza
 
 ## paper-cardboard
 
@@ -65,6 +81,8 @@ item-cereal-box = Caja de cereal
     .also = caja de galletas | caja de pasta | cartoncillo | caja de zapatos | caja de cereales
 item-frozen-food-box = Caja de comida congelada
     .also = caja de congelados | envase de helado de cartón | caja de palitos de pescado
+item-wet-paper = Papel o cartón mojado
+    .also = cartón empapado | periódico húmedo | papel remojado
 item-newspaper = Periódico
     .also = diario | prensa | folletos | papel periódico | periodico
 item-mixed-paper = Papel de oficina
@@ -85,6 +103,30 @@ item-gift-wrap = Papel de regalo
     .also = papel de envoltura | papel navideño | papel metálico | envoltorio de regalo
 item-egg-carton = Cartón de huevos
     .also = huevera | caja de huevos | maple de huevos | cubeta de huevos | panal de huevos
+item-paperback-book = Libro de tapa blanda
+    .also = novela | cuaderno | libro de bolsillo | libreta
+item-hardcover-book = Libro de tapa dura
+    .also = enciclopedia | libro de texto | libro empastado | libro de pasta dura
+item-greeting-card = Tarjeta de felicitación
+    .also = tarjeta de cumpleaños | tarjeta navideña | postal
+item-photo-print = Fotografía impresa
+    .also = foto | papel plastificado | papel fotográfico
+item-sticky-notes = Notas adhesivas
+    .also = bloc de notas | fichas | papelitos
+item-wrapping-tissue = Papel de seda
+    .also = papel de china | papel kraft | papel de embalaje | papel crepé
+item-waxed-box = Caja encerada
+    .also = cartón con cera | caja de verduras encerada | caja de pescado
+item-paper-plate = Plato de papel
+    .also = plato de cartón | plato desechable | tazón de papel
+item-parchment-paper = Papel encerado o de horno
+    .also = papel vegetal | papel manteca | papel para hornear
+item-molded-pulp = Bandeja de pulpa moldeada
+    .also = portavasos | soporte de fruta | maple de fruta
+item-fast-food-wrapper = Envoltorio de hamburguesa
+    .also = papel de sándwich | envoltura de taco | papel engrasado
+item-shoebox-insert = Lámina de cartón
+    .also = separador de cartón | cartulina | relleno de cartón
 
 ## glass
 
@@ -100,6 +142,10 @@ item-mirror = Espejo
     .also = espejo de baño | espejo de pared | espejo roto | luna
 item-broken-glass = Vidrio roto
     .also = cristales rotos | pedazos de vidrio | botella rota | añicos
+item-candle-jar = Vaso de vela
+    .also = veladora | vela en frasco | portavelas de vidrio
+item-vase = Florero o adorno de vidrio
+    .also = jarrón | cristal | adorno
 
 ## metal
 
@@ -119,6 +165,12 @@ item-foil-pan = Bandeja de aluminio
     .also = molde de aluminio | charola de aluminio | molde para pay | fuente de aluminio
 item-empty-spray-can = Aerosol totalmente vacío
     .also = lata de spray vacía | desodorante en aerosol vacío | bote de laca vacío
+item-aluminum-bottle = Botella de aluminio
+    .also = botella metálica de cerveza | botella de agua de aluminio
+item-cookie-tin = Lata de galletas
+    .also = caja metálica de té | lata de dulces | bote metálico
+item-chain = Cadena o alambre
+    .also = alambre de púas | cadena de perro | candado de bicicleta
 
 ## food-drink-cartons
 
@@ -134,6 +186,14 @@ item-juice-box = Cajita de jugo con popote
     .also = juguito | brik de zumo | jugo en caja | cartoncito de jugo
 item-paper-canister = Bote de cartón con fondo metálico
     .also = tubo de papas | lata de avena | canister de cartón | bote de cacahuates
+item-paper-straw = Popote de papel
+    .also = pajita de papel | sorbete de papel | pitillo de papel
+item-takeout-paper-box = Caja de papel para llevar
+    .also = caja de comida china | envase de cartón para comida
+item-ice-cream-carton = Vaso de helado de cartón
+    .also = tarrina de helado de papel | vaso de sopa de papel
+item-bag-in-box = Vino en caja
+    .also = bolsa en caja | caja de vino | bag in box
 
 ## food-garden
 
@@ -163,6 +223,30 @@ item-holiday-tree = Árbol de Navidad natural
     .also = pino navideño | arbolito de navidad | abeto | árbol de fiestas
 item-compostable-cup = Vaso o envase compostable
     .also = bioplástico | envase biodegradable | vaso de maíz | plástico vegetal
+item-plant-pot = Maceta de plástico
+    .also = tiesto | macetero | maceta de vivero | almácigo
+item-clay-pot = Maceta de barro
+    .also = tiesto de cerámica | maceta de terracota
+item-seed-tray = Bandeja de semillas
+    .also = charola de plántulas | semillero | almaciguera
+item-flowers = Flores y plantas de interior
+    .also = ramo | flores marchitas | plantas muertas
+item-soil = Tierra, pasto en rollo o piedras
+    .also = arena | grava | tepetate | sustrato
+item-pumpkin = Calabaza
+    .also = zapallo | calabaza de Halloween | ayote
+item-bread-pasta = Pan, arroz o pasta
+    .also = pastel | tortillas | cereal | harina | pan duro
+item-dairy = Queso, yogur y lácteos
+    .also = leche cortada | mantequilla | crema
+item-pet-food = Alimento para mascotas
+    .also = croquetas | comida de perro | alpiste
+item-wooden-chopsticks = Palillos y cubiertos de madera
+    .also = palitos de paleta | mondadientes | brochetas | abatelenguas
+item-compostable-cutlery = Cubiertos compostables
+    .also = tenedor de maíz | cuchara biodegradable | popote compostable
+item-ashes = Ceniza de chimenea o asador
+    .also = cenizas | carbón | brasas | rescoldo
 
 ## film-bags
 
@@ -184,6 +268,14 @@ item-pouch = Bolsa de comida que se para
     .also = pouch de comida | sobre de puré para bebé | bolsa de jugo | sobre de comida para mascotas | bolsa de recarga
 item-compostable-bag = Bolsa compostable
     .also = bolsa biodegradable | bolsa para orgánicos | bolsa de maíz | forro para cubeta
+item-condiment-packet = Sobrecito de salsa
+    .also = sobre de kétchup | sachet de mostaza | sobrecito de azúcar
+item-dry-cleaning-bag = Bolsa de tintorería
+    .also = funda de ropa | bolsa de lavandería | bolsa de periódico
+item-trash-bag = Bolsa de basura usada
+    .also = bolsa de residuos | funda de basura | saco de basura
+item-feed-sack = Saco de alimento para animales
+    .also = costal | bolsa de comida para perro | saco de arroz
 
 ## batteries-electronics
 
@@ -203,6 +295,44 @@ item-cables = Cable o cargador
     .also = cordón eléctrico | extensión eléctrica | cargador de celular | alambres | cable USB
 item-string-lights = Luces de Navidad
     .also = serie de luces | luces decorativas | extensión de luces | guirnalda de luces
+item-led-bulb = Foco LED
+    .also = bombilla led | lámpara led | ampolleta led | bombillo led
+item-button-battery = Pila de botón
+    .also = pila de reloj | pila de audífono | batería de moneda
+item-power-bank = Batería externa
+    .also = cargador portátil | power bank | batería portátil
+item-earbuds = Audífonos inalámbricos
+    .also = auriculares | reloj inteligente | pulsera deportiva
+item-electric-toothbrush = Cepillo de dientes eléctrico
+    .also = rasuradora eléctrica | afeitadora | recortadora de barba
+item-musical-card = Tarjeta musical
+    .also = tarjeta con sonido | tarjeta con luces | zapatos con luces
+item-cordless-tool = Herramienta inalámbrica
+    .also = taladro inalámbrico | aspiradora de mano | robot aspirador
+item-e-scooter = Bicicleta o patineta eléctrica
+    .also = scooter eléctrico | monopatín eléctrico | patín eléctrico
+item-flashlight = Linterna
+    .also = lámpara de mano | foco de mano | linterna de cabeza
+item-remote-control = Control remoto
+    .also = mando a distancia | control de videojuego | calculadora
+item-computer = Computadora de escritorio
+    .also = ordenador | teclado y ratón | CPU | módem | rúter
+item-television = Televisor o monitor
+    .also = tele | pantalla plana | televisión | monitor de computadora
+item-printer = Impresora o escáner
+    .also = fotocopiadora | fax | multifuncional
+item-ink-cartridge = Cartucho de tinta o tóner
+    .also = tinta de impresora | tóner | cartucho
+item-small-appliance = Tostadora o aparato pequeño
+    .also = licuadora | cafetera | plancha | secadora de pelo | ventilador
+item-microwave = Horno de microondas
+    .also = microondas | horno eléctrico | hornito
+item-vacuum-cleaner = Aspiradora
+    .also = aspirador | limpiadora de alfombra
+item-cd-dvd = CD, DVD o cinta
+    .also = disco compacto | casete | videocasete | disco de vinilo
+item-electronic-toy = Juguete con luz o sonido
+    .also = juguete electrónico | carro a control remoto | dron
 
 ## hazardous
 
@@ -222,6 +352,40 @@ item-motor-oil-bottle = Botella de aceite de motor
     .also = envase de aceite | galón de aceite | bote de anticongelante
 item-fluorescent-tube = Tubo fluorescente
     .also = lámpara fluorescente | tubo de luz | tubo de neón | fluorecente
+item-cfl-bulb = Foco ahorrador espiral
+    .also = bombilla de bajo consumo | lámpara CFL | foco espiral
+item-smoke-alarm = Detector de humo o monóxido
+    .also = alarma de humo | alarma contra incendios
+item-fire-extinguisher = Extintor
+    .also = extinguidor | extintor vencido | matafuego
+item-cream-charger = Cápsula de gas
+    .also = carga de sifón | cartucho de CO2 | cilindro de óxido nitroso
+item-lighter = Encendedor o cerillos
+    .also = mechero | fósforos | yesquero
+item-gasoline = Gasolina, diésel o queroseno
+    .also = nafta | combustible | petróleo de lámpara | bencina
+item-paint-thinner = Diluyente o solvente
+    .also = aguarrás | tíner | acetona | quitaesmalte | removedor
+item-glue-adhesive = Pegamento, sellador o adhesivo
+    .also = cemento de contacto | epoxi | silicón | cola
+item-nail-polish = Esmalte de uñas
+    .also = perfume lleno | tinte de pelo | pintaúñas
+item-pesticide = Insecticida o herbicida
+    .also = plaguicida | matamalezas | veneno para ratas | raticida
+item-pesticide-bottle = Botella de herbicida
+    .also = envase de insecticida | botella de plaguicida
+item-drain-cleaner = Destapacaños o limpiahornos
+    .also = sosa cáustica | ácido | desatascador | quitaóxido
+item-pool-chemicals = Químicos de piscina
+    .also = cloro de alberca | tabletas de cloro | ácido muriático
+item-antifreeze = Anticongelante o líquido de frenos
+    .also = refrigerante | líquido de radiador | limpiaparabrisas
+item-fireworks = Fuegos artificiales o municiones
+    .also = cohetes | bengalas | balas | petardos | pirotecnia
+item-mercury-thermometer = Termómetro de mercurio
+    .also = termómetro de vidrio | termostato de mercurio | barómetro
+item-fuel-can = Bidón de gasolina
+    .also = lata de combustible | garrafa de nafta | pimpina
 
 ## medical
 
@@ -231,11 +395,33 @@ item-needles = Agujas y jeringas
     .also = punzocortantes | lanceta | jeringuilla | aguja de insulina | inyectadora
 item-medicine = Medicinas y pastillas
     .also = medicamentos vencidos | remedios | jarabe | pomada | fármacos caducados
+item-digital-thermometer = Termómetro digital
+    .also = glucómetro | medidor de presión | audífono médico
+item-inhaler = Inhalador
+    .also = inhalador para asma | bombita de asma | puff
+item-medicine-liquid = Medicina líquida o crema
+    .also = jarabe para tos | gotas | pomada | parche medicado
+item-bandage = Vendas, gasas o guantes
+    .also = curitas | tiritas | algodón | hisopos | guantes de látex
+item-face-mask = Mascarilla
+    .also = cubrebocas | tapabocas | barbijo | prueba casera
+item-eyeglasses = Lentes
+    .also = anteojos | gafas | espejuelos | lentes de sol
 
 ## textiles
 
 item-clothing = Ropa
     .also = camisa | pantalón | abrigo | prendas | ropa usada | playera | polera
+item-shoes = Zapatos o botas
+    .also = tenis | zapatillas | sandalias | chanclas | calzado
+item-bedding = Sábanas, toallas o cortinas
+    .also = blancos | cobija | manta | frazada | mantel
+item-pillow = Almohada, cojín o edredón
+    .also = cobertor | colcha | almohadón
+item-handbag = Bolso, cinturón o mochila
+    .also = cartera | maleta | billetera | valija
+item-rags = Trapos y retazos
+    .also = paño de limpieza | tela | trapo con aceite | calcetines viejos
 
 ## household-goods
 
@@ -253,11 +439,103 @@ item-bucket = Cubeta o balde de plástico
     .also = cubo | tobo | balde | tina | cubeta de 5 galones
 item-toy = Juguete pequeño de plástico
     .also = carrito | muñeco | juego de niños | muñeca
+item-tarp = Lona o plástico en rollo
+    .also = carpa | cubierta de alberca | cortina de baño | mantel de plástico
+item-frying-pan = Olla o sartén
+    .also = cacerola | cazuela | cazo | batería de cocina | comal
+item-wire-hanger = Gancho de alambre
+    .also = percha de metal | colgador de ropa | perchero de alambre
+item-plastic-hanger = Gancho de plástico
+    .also = percha de plástico | colgador de plástico
+item-metal-tools = Herramientas de mano
+    .also = martillo | llave | desarmador | destornillador | pinzas | pala
+item-knives = Cuchillo de cocina o tijeras
+    .also = navaja | cúter | cubiertos de metal
+item-scrap-metal = Chatarra
+    .also = tubo de metal | fierro | clavos y tornillos | llave de agua | canaleta
+item-bicycle = Bicicleta
+    .also = bici | triciclo | patín del diablo | patineta
+item-grill = Asador
+    .also = parrilla | barbacoa | asador de carbón | parrilla de gas sin tanque
+item-light-bulb = Foco incandescente
+    .also = bombilla halógena | bombillo | ampolleta | foco antiguo
+item-refrigerator = Refrigerador o congelador
+    .also = nevera | heladera | frigorífico | refri
+item-air-conditioner = Aire acondicionado
+    .also = clima | deshumidificador | minisplit
+item-washing-machine = Lavadora, secadora o estufa
+    .also = lavavajillas | cocina | horno | calentador de agua
+item-stuffed-toy = Peluche
+    .also = muñeco de peluche | oso de peluche | juguete de tela
+item-ride-on-toy = Juguete grande de plástico
+    .also = montable | casita de juegos | resbaladilla | alberca inflable rígida
+item-storage-tote = Caja organizadora o reja
+    .also = contenedor de plástico | cajón de plástico | huacal | javas
+item-plastic-chair = Silla de plástico
+    .also = muebles de jardín de plástico | mesa de plástico | banco de plástico
+item-food-storage-box = Recipiente reutilizable
+    .also = táper | lonchera | plato de plástico duro | biberón | mamila
+item-reusable-bottle = Botella reutilizable de metal
+    .also = termo | vaso térmico | cantimplora
+item-wine-cork = Corcho de botella
+    .also = tapón de corcho | corcho
+item-candle = Vela o cera
+    .also = crayones | cera derretida | cirio
+item-rubber-band = Guantes de hule, ligas o globos
+    .also = liga | globo | pelota | elástico
+item-furniture = Muebles de madera
+    .also = mesa | silla | cómoda | librero | escritorio | ropero
+item-sofa = Sofá o sillón
+    .also = sillón reclinable | futón | sala | diván
+item-mattress = Colchón o base
+    .also = cama | colchoneta | box spring | colchón de espuma
+item-pen-marker = Plumas y marcadores
+    .also = bolígrafo | lapicera | plumón | rotulador | birome
+item-tire = Llanta de auto
+    .also = neumático | goma | cubierta | caucho
+item-garden-umbrella = Paraguas o sombrilla
+    .also = carpa | tienda de campaña | silla plegable
+item-picture-frame = Marco de cuadro
+    .also = portarretrato | pintura | cuadro
+item-broom-mop = Escoba, trapeador o cepillo
+    .also = recogedor | esponja | mopa | fregona
+item-water-filter = Filtro de agua o aire
+    .also = filtro de jarra | filtro de horno | cartucho de filtro
+item-credit-card = Tarjeta de plástico
+    .also = tarjeta de crédito | tarjeta de regalo | credencial
+item-garden-tools-plastic = Regadera
+    .also = palangana | tina de plástico | bandeja grande | cubeta de trapear
+item-ice-pack = Paquete de gel frío
+    .also = gel refrigerante | bolsa de hielo de gel | compresa fría
+item-silica-gel = Sobrecito de gel de sílice
+    .also = desecante | bolsita antihumedad
 
 ## building
 
 item-window-glass = Vidrio de ventana
     .also = cristal de ventana | luna de ventana | vidrio plano | puerta de ducha
+item-wallpaper = Papel tapiz
+    .also = papel pintado | papel mural | empapelado
+item-carpet = Alfombra o tapete
+    .also = moqueta | bajoalfombra | tapiz
+item-lumber = Madera o tablas
+    .also = triplay | madera de construcción | tablones | contrachapado
+item-pallet = Tarima o caja de madera
+    .also = palé | estiba | huacal de madera | cajón
+item-concrete = Concreto, ladrillo o bloque
+    .also = escombro | cascote | asfalto | adoquín
+item-tiles-toilet = Azulejo, inodoro o lavabo
+    .also = loseta | sanitario | baldosa | excusado
+item-drywall = Tablaroca o yeso
+    .also = panel de yeso | cartón yeso
+item-shingles = Tejas o láminas de techo
+    .also = teja asfáltica | impermeabilizante | tejamanil
+item-insulation = Aislante térmico
+    .also = fibra de vidrio | lana mineral | aislamiento
+item-pvc-pipe = Tubo de plástico o PVC
+    .also = tubería | revestimiento de vinilo | canaleta de plástico
+item-door-cabinet = Puerta, gabinete o marco
+    .also = alacena | mueble de cocina | contraventana
 
 ## bathroom
 
@@ -275,3 +553,19 @@ item-diaper = Pañal
     .also = pañal desechable | pañal de bebé | toallas femeninas | compresas
 item-wet-wipes = Toallitas húmedas
     .also = paños húmedos | toallitas de bebé | toallitas limpiadoras
+item-mouthwash-bottle = Botella de enjuague bucal
+    .also = bote de colutorio | envase de artículos de baño
+item-glass-vial = Frasco de perfume o cosmético
+    .also = frasco de colonia | botellita de vidrio | frasco de crema
+item-pet-waste = Excremento y arena de mascotas
+    .also = popó de perro | arena de gato | arenero
+item-toothbrush = Cepillo de dientes o peine
+    .also = hilo dental | cepillo de pelo | peineta
+item-razor = Rastrillo desechable
+    .also = máquina de afeitar | rasuradora | navaja de afeitar | cuchilla
+item-deodorant-stick = Desodorante en barra
+    .also = antitranspirante | bálsamo labial | lápiz labial
+item-cotton-swab = Hisopos y algodones
+    .also = cotonetes | bastoncillos | discos de algodón | copitos
+item-makeup-case = Estuche de maquillaje
+    .also = rímel | polvera | sombras | cosméticos
