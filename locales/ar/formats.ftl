@@ -170,7 +170,8 @@ measure-stated = { $measure } (كما ورد: { $stated })
 
 ## Lists. "و" joins the word that follows it; there is no comma.
 
-list-next = { $rest } و{ $next }
+list-and-next = { $rest } و{ $next }
+list-or-next = { $rest } أو { $next }
 list-and =
     { $size ->
         [two]

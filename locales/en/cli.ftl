@@ -92,11 +92,11 @@ cli-error = Error: { $message }
 cli-written = Written: { $file }
 # $url is an address, $folder a folder's path. Printed when the server answers.
 cli-serving = Serving { $folder } at { $url } (Ctrl-C stops it)
-# $folder is the folder's path, $files and $kilobytes are numbers, $edition is the edition's label.
+# $folder is the folder's path, $files is a number, $size is "640 kB", $edition is the edition's label.
 cli-published =
     { $files ->
-        [one] Published edition { $edition } in { $folder }: { $files } file, { $kilobytes } kB.
-       *[other] Published edition { $edition } in { $folder }: { $files } files, { $kilobytes } kB.
+        [one] Published edition { $edition } in { $folder }: { $files } file, { $size }.
+       *[other] Published edition { $edition } in { $folder }: { $files } files, { $size }.
     }
 
 ## Findings
@@ -159,6 +159,8 @@ cli-question-cannot-tell = I can't tell
 
 ## Sheets
 
+# A line that had no room for all its conditions. $item is a name, $percent a share.
+cli-sheet-shortened = shortened line: “{ $item }” alone leads to the right place in { $percent } of cases
 # The preflight's verdict before the file is written.
 cli-preflight-pass = Preflight: nothing to correct.
 cli-preflight-warnings =
@@ -181,6 +183,8 @@ cli-compare-count =
        *[other] { $count } answers change.
     }
 cli-compare-change = { $item }: { $before } → { $after }
+# In place of an answer: a program that does not have the item.
+cli-compare-unknown = not known
 cli-compare-when = when { $answers }
 cli-compare-share = { $percent } of cases
 

@@ -105,7 +105,8 @@ measure-stated = { $measure } (stated as { $stated })
 
 ## Lists. $size is "two" or "more"; $sound is how the last word begins, for Spanish.
 
-list-next = { $rest }, { $next }
+list-and-next = { $rest }, { $next }
+list-or-next = { $rest }, { $next }
 list-and =
     { $size ->
         [two]

@@ -118,7 +118,8 @@ measure-stated = { $measure } (indicado como { $stated })
 
 ## Lists. Before the sound of "i" the word is "e", before "o" it is "u".
 
-list-next = { $rest }, { $next }
+list-and-next = { $rest }, { $next }
+list-or-next = { $rest }, { $next }
 list-and =
     { $size ->
         [two]

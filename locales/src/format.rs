@@ -2,7 +2,8 @@
 
 use chrono::{Datelike, NaiveDate, NaiveTime, Timelike, Weekday};
 
-use crate::messages::{Args, Messages, without_isolates};
+use crate::args::Args;
+use crate::messages::{Messages, without_isolates};
 
 /// How much of a date is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -32,10 +33,10 @@ const TWELVE_HOURS: &str = "AE AG AL AS AU BB BD BH BM BN BS BT CA CO CY DJ DM D
     GY HK IN IQ JM JO KH KI KN KP KR KW KY LB LC LR LS LY MH MO MP MR MW MY NA NZ OM PA PG PH PK PR PS PW QA SA SB SD \
     SG SL SO SS SY SZ TC TD TN TO TT TW UM US VC VE VG VI VU WS YE ZM";
 
-/// The values of a pattern message. Parts are put in after formatting, so that the isolating marks
+/// The values of a message of `formats.ftl`. Parts are put in after formatting, so that the isolating marks
 /// Fluent adds around placeholders surround only what comes from outside the language.
 #[derive(Debug, Default)]
-pub(crate) struct Pattern<'a> {
+pub(crate) struct Filled<'a> {
     args: Args<'a>,
     parts: Vec<String>,
 }
@@ -43,7 +44,7 @@ pub(crate) struct Pattern<'a> {
 /// Stand-ins for the parts while Fluent formats: private-use characters, which no message holds.
 const FIRST_STAND_IN: u32 = 0xE000;
 
-impl<'a> Pattern<'a> {
+impl<'a> Filled<'a> {
     pub(crate) fn new() -> Self {
         Self::default()
     }
@@ -77,7 +78,7 @@ impl<'a> Pattern<'a> {
 
 impl Messages {
     /// Formats a message of `formats.ftl` without isolating marks of its own.
-    pub(crate) fn pattern_text(&self, key: &str, pattern: &Pattern<'_>) -> String {
+    pub(crate) fn pattern_text(&self, key: &str, pattern: &Filled<'_>) -> String {
         let raw = self.t(key, &pattern.args);
         let formatted = without_isolates(&raw);
         let mut out = String::with_capacity(formatted.len());
@@ -102,7 +103,7 @@ impl Messages {
     #[must_use]
     pub fn percent(&self, share: f64, decimals: usize) -> String {
         let number = self.number(share * 100.0, decimals);
-        self.pattern_text("format-percent", &Pattern::new().text("value", &number))
+        self.pattern_text("format-percent", &Filled::new().text("value", &number))
     }
 
     /// The size of a download: "640 kB", "2.5 MB" (powers of ten, as phones show them).
@@ -115,23 +116,23 @@ impl Messages {
         } else {
             ("format-kilobytes", self.number((size / 1e3).max(1.0), 0))
         };
-        self.pattern_text(key, &Pattern::new().text("value", &number))
+        self.pattern_text(key, &Filled::new().text("value", &number))
     }
 
     /// "a, b, and c". Items may be in any language: each is isolated.
     #[must_use]
     pub fn list_and<S: AsRef<str>>(&self, items: &[S]) -> String {
-        self.list("list-and", items)
+        self.list("list-and", "list-and-next", items)
     }
 
     /// "a, b, or c". Items may be in any language: each is isolated.
     #[must_use]
     pub fn list_or<S: AsRef<str>>(&self, items: &[S]) -> String {
-        self.list("list-or", items)
+        self.list("list-or", "list-or-next", items)
     }
 
     /// CLDR's list patterns: one for two items, else one for the last and one for the others.
-    fn list<S: AsRef<str>>(&self, key: &str, items: &[S]) -> String {
+    fn list<S: AsRef<str>>(&self, key: &str, next: &str, items: &[S]) -> String {
         let isolated = |item: &S| match self.isolates() {
             true => format!("\u{2068}{}\u{2069}", item.as_ref()),
             false => item.as_ref().to_owned(),
@@ -140,11 +141,10 @@ impl Messages {
         let Some((first, middle)) = before.split_first() else { return isolated(last) };
         let mut rest = isolated(first);
         for item in middle {
-            rest = self
-                .pattern_text("list-next", &Pattern::new().text("rest", &rest).text("next", &isolated(item)));
+            rest = self.pattern_text(next, &Filled::new().text("rest", &rest).text("next", &isolated(item)));
         }
         let size = if middle.is_empty() { "two" } else { "more" };
-        let pattern = Pattern::new()
+        let pattern = Filled::new()
             .choice("size", size)
             .choice("sound", opening_sound(last.as_ref()))
             .text("rest", &rest)
@@ -159,7 +159,7 @@ impl Messages {
             Width::Wide => "weekday-wide",
             Width::Short => "weekday-short",
         };
-        self.pattern_text(key, &Pattern::new().number("day", f64::from(day.number_from_monday())))
+        self.pattern_text(key, &Filled::new().number("day", f64::from(day.number_from_monday())))
     }
 
     /// The name of a month (1 to 12), as it stands inside a date.
@@ -169,7 +169,7 @@ impl Messages {
             Width::Wide => "month-wide",
             Width::Short => "month-short",
         };
-        self.pattern_text(key, &Pattern::new().number("month", f64::from(month)))
+        self.pattern_text(key, &Filled::new().number("month", f64::from(month)))
     }
 
     /// A date.
@@ -181,7 +181,7 @@ impl Messages {
             DateStyle::DayMonth => ("date-day-month", Width::Wide),
             DateStyle::WeekdayDayMonth => ("date-weekday-day-month", Width::Short),
         };
-        let mut pattern = Pattern::new()
+        let mut pattern = Filled::new()
             .text("day", &date.day().to_string())
             .text("month", &self.month(date.month(), width));
         if matches!(style, DateStyle::Full | DateStyle::WeekdayDayMonth) {
@@ -201,14 +201,14 @@ impl Messages {
         let minute = format!("{:02}", time.minute());
         if twelve {
             let (afternoon, hour) = time.hour12();
-            let pattern = Pattern::new()
+            let pattern = Filled::new()
                 .text("hour", &hour.to_string())
                 .text("minute", &minute)
                 .choice("half", if afternoon { "pm" } else { "am" });
             return self.pattern_text("time-12", &pattern);
         }
         let hour = time.hour().to_string();
-        self.pattern_text("time-24", &Pattern::new().text("hour", &hour).text("minute", &minute))
+        self.pattern_text("time-24", &Filled::new().text("hour", &hour).text("minute", &minute))
     }
 
     /// From one time to another: "8:00 AM – 5:00 PM".
@@ -220,7 +220,7 @@ impl Messages {
     /// From one thing to another, both already in the language: days, times, numbers.
     #[must_use]
     pub fn range(&self, from: &str, to: &str) -> String {
-        self.pattern_text("format-range", &Pattern::new().text("from", from).text("to", to))
+        self.pattern_text("format-range", &Filled::new().text("from", from).text("to", to))
     }
 }
 

@@ -204,14 +204,6 @@ impl Lang {
         }
     }
 
-    pub(crate) fn from_id(id: LanguageIdentifier) -> Self {
-        Self(id)
-    }
-
-    pub(crate) fn id(&self) -> &LanguageIdentifier {
-        &self.0
-    }
-
     /// The script stated in the tag, else the likely one where that decides something: CLDR's
     /// likely subtags for right-to-left languages, and for Chinese, which has two.
     fn script(&self) -> &str {

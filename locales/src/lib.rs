@@ -6,23 +6,27 @@
 //! [`Messages::from_ftl`]; the command line and tests compile it in (feature `bundled`).
 //! The crate decides nothing: it turns ids and values into words.
 
+mod args;
 mod format;
 mod lang;
 mod mark;
 mod measure;
 mod messages;
 mod number;
+mod pattern;
+mod plural;
 
 #[cfg(feature = "bundled")]
 mod bundled;
 #[cfg(feature = "check")]
 pub mod check;
 
+pub use args::{Args, Value};
 #[cfg(feature = "bundled")]
 pub use bundled::{bundled, sources};
 pub use format::{DateStyle, Width};
 pub use lang::{Direction, Lang, LangError, Language, ReviewState, negotiate, supported};
 pub use mark::source_mark;
 pub use measure::{Quantity, Rounding, Units};
-pub use messages::{Args, Messages, Problem, ProblemKind, Translated, Value};
+pub use messages::{Messages, Problem, ProblemKind, Translated};
 pub use number::NumberSymbols;

@@ -3,7 +3,7 @@
 //! Factors are the exact definitions of NIST SP 811 (2008), Appendix B: 1 in = 25.4 mm,
 //! 1 lb = 453.592 37 g, 1 US gal = 231 in³ = 3785.411 784 mL.
 
-use crate::format::Pattern;
+use crate::format::Filled;
 use crate::messages::Messages;
 
 /// A system of units.
@@ -227,7 +227,7 @@ impl Messages {
             return metric;
         }
         let customary = self.in_unit(quantity, Unit::of(quantity, true), rounding);
-        self.pattern_text("measure-both", &Pattern::new().text("first", &customary).text("second", &metric))
+        self.pattern_text("measure-both", &Filled::new().text("first", &customary).text("second", &metric))
     }
 
     /// A measure in the reader's units with the words it was stated in beside it, unless they say
@@ -240,7 +240,7 @@ impl Messages {
         if stated.is_empty() || same {
             return shown;
         }
-        self.pattern_text("measure-stated", &Pattern::new().text("measure", &shown).outside("stated", stated))
+        self.pattern_text("measure-stated", &Filled::new().text("measure", &shown).outside("stated", stated))
     }
 
     /// How far away something is: "1.2 mi", "800 m". Rounded to what a reader can use: tenths below
@@ -278,7 +278,7 @@ impl Messages {
 
     fn with_unit(&self, value: f64, unit: Unit) -> String {
         let text = self.fraction(value, unit).unwrap_or_else(|| self.number(value, 3));
-        self.pattern_text(unit.key, &Pattern::new().number("n", value).text("value", &text))
+        self.pattern_text(unit.key, &Filled::new().number("n", value).text("value", &text))
     }
 
     /// A customary measure as people write it, "1½", where the language's readers know the sign.

@@ -4,51 +4,21 @@ use std::borrow::Cow;
 use std::fmt;
 use std::sync::Arc;
 
-use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::memoizer::MemoizerKind;
-use fluent_bundle::{FluentError, FluentResource};
-use fluent_syntax::parser::ParserError;
+use fluent_syntax::ast;
+use fluent_syntax::parser::parse_runtime;
 
+use crate::args::Args;
 use crate::lang::Lang;
 use crate::measure::Units;
 use crate::number::NumberStyle;
-
-/// The named values a message is filled in with; made with [`args!`](crate::args).
-pub type Args<'a> = fluent_bundle::FluentArgs<'a>;
-
-/// One value: a text or a number. Numbers are written as the language writes them.
-pub type Value<'a> = fluent_bundle::FluentValue<'a>;
-
-/// Names values for a message: `args!(count = 3, name = "Tin can")`.
-///
-/// Names are the placeholders of the message (`{ $count }`).
-#[macro_export]
-macro_rules! args {
-    ($($name:ident = $value:expr),* $(,)?) => {{
-        #[allow(unused_mut, reason = "a message without values needs no change")]
-        let mut args = $crate::Args::new();
-        $(args.set(stringify!($name), $crate::Value::from($value));)*
-        args
-    }};
-}
-
-/// A message by its key, filled in: `t!(messages, "no-results", query = typed)`.
-///
-/// The check that every key used is defined looks for this macro, so give the key as a literal
-/// wherever it is one.
-#[macro_export]
-macro_rules! t {
-    ($messages:expr, $key:expr $(, $name:ident = $value:expr)* $(,)?) => {
-        $messages.t($key, &$crate::args!($($name = $value),*))
-    };
-}
+use crate::pattern::{Manner, Table, fill, take_over};
 
 /// What is wrong with a message file. Reading goes on past a problem: the rest stays usable.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Problem {
     /// Which of the sources, counted from 0 in the order given.
     pub source: usize,
-    /// The line, counted from 1; 0 when the problem has no single line.
+    /// The line, counted from 1.
     pub line: usize,
     /// What is wrong.
     pub kind: ProblemKind,
@@ -61,22 +31,23 @@ pub enum ProblemKind {
     Syntax(String),
     /// The key was defined before; the first definition is kept.
     Duplicate(String),
+    /// A part of Fluent that we have no use for, in the message of this key.
+    Unsupported(String, String),
 }
 
 impl fmt::Display for Problem {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "message file {}, line {}: ", self.source + 1, self.line)?;
         match &self.kind {
-            ProblemKind::Syntax(what) => write!(
-                f,
-                "message file {}, line {}: cannot be read ({what}); correct this line, the other messages are used",
-                self.source + 1,
-                self.line
-            ),
-            ProblemKind::Duplicate(key) => write!(
-                f,
-                "message file {}: \"{key}\" is defined twice; the first is used, remove the other",
-                self.source + 1
-            ),
+            ProblemKind::Syntax(what) => {
+                write!(f, "cannot be read ({what}); correct this line, the other messages are used")
+            }
+            ProblemKind::Duplicate(key) => {
+                write!(f, "\"{key}\" is defined twice; the first is used, remove the other")
+            }
+            ProblemKind::Unsupported(key, what) => {
+                write!(f, "\"{key}\" uses {what}, which is left out; write it with values and plural forms")
+            }
         }
     }
 }
@@ -92,18 +63,12 @@ pub struct Translated {
 }
 
 /// The messages of one language. What it lacks is answered by its fallback.
+#[derive(Debug, Clone)]
 pub struct Messages {
-    lang: Lang,
-    bundle: FluentBundle<FluentResource>,
+    manner: Manner,
+    table: Arc<Table>,
     fallback: Option<Arc<Messages>>,
-    isolate: bool,
     units: Units,
-}
-
-impl fmt::Debug for Messages {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Messages").field("lang", &self.lang).finish_non_exhaustive()
-    }
 }
 
 impl Messages {
@@ -113,28 +78,38 @@ impl Messages {
     /// Broken messages are left out and reported; the rest is usable.
     #[must_use]
     pub fn from_ftl(lang: Lang, sources: &[&str]) -> (Self, Vec<Problem>) {
-        let mut bundle = FluentBundle::new_concurrent(vec![lang.id().clone()]);
-        bundle.set_formatter(Some(write_number));
+        let mut table = Table::new();
         let mut problems = Vec::new();
         for (source, text) in sources.iter().enumerate() {
-            let resource = match FluentResource::try_new((*text).to_owned()) {
+            let resource = match parse_runtime(*text) {
                 Ok(resource) => resource,
                 Err((resource, errors)) => {
-                    problems.extend(errors.iter().map(|error| syntax_problem(source, text, error)));
+                    problems.extend(errors.iter().map(|error| Problem {
+                        source,
+                        line: line_at(text, error.pos.start),
+                        kind: ProblemKind::Syntax(error.kind.to_string()),
+                    }));
                     resource
                 }
             };
-            if let Err(errors) = bundle.add_resource(resource) {
-                problems.extend(errors.into_iter().filter_map(|error| match error {
-                    FluentError::Overriding { id, .. } => {
-                        Some(Problem { source, line: 0, kind: ProblemKind::Duplicate(id) })
-                    }
-                    _ => None,
-                }));
+            for (id, key, pattern) in patterns(&resource) {
+                let mut report = |kind| problems.push(Problem { source, line: line_of(text, id), kind });
+                let mut unsupported = Vec::new();
+                let pattern = take_over(pattern, &mut unsupported);
+                for what in unsupported {
+                    report(ProblemKind::Unsupported(key.clone(), what));
+                }
+                if table.contains_key(key.as_str()) {
+                    report(ProblemKind::Duplicate(key));
+                } else {
+                    table.insert(key.into(), pattern);
+                }
             }
         }
+        problems.sort_by_key(|problem| (problem.source, problem.line));
         let units = Units::of_region(lang.region());
-        (Self { lang, bundle, fallback: None, isolate: true, units }, problems)
+        let manner = Manner { numbers: NumberStyle::of(&lang), lang, isolate: true };
+        (Self { manner, table: Arc::new(table), fallback: None, units }, problems)
     }
 
     /// Answers with these messages (English) what this language lacks.
@@ -146,11 +121,11 @@ impl Messages {
 
     /// Whether filled-in values are wrapped in Unicode's isolating marks (the default), so that an
     /// English name inside an Arabic sentence does not reorder it. Turn it off for plain text and
-    /// for print, which isolates by itself.
+    /// for print, which isolates by itself. It holds for the fallback too.
     #[must_use]
     pub fn isolating(mut self, isolate: bool) -> Self {
-        self.bundle.set_use_isolating(isolate);
-        self.isolate = isolate;
+        self.manner.isolate = isolate;
+        self.fallback = self.fallback.map(|english| Arc::new((*english).clone().isolating(isolate)));
         self
     }
 
@@ -164,7 +139,7 @@ impl Messages {
     /// The language, with its region if one was given.
     #[must_use]
     pub fn lang(&self) -> &Lang {
-        &self.lang
+        &self.manner.lang
     }
 
     /// The units measures are shown in.
@@ -174,7 +149,11 @@ impl Messages {
     }
 
     pub(crate) fn isolates(&self) -> bool {
-        self.isolate
+        self.manner.isolate
+    }
+
+    pub(crate) fn number_style(&self) -> NumberStyle {
+        self.manner.numbers
     }
 
     /// The message of a key, filled in. A key with a dot names an attribute ("ask-wet.hint").
@@ -183,62 +162,58 @@ impl Messages {
     /// the key itself, so that a reader sees where words are missing. Never empty.
     #[must_use]
     pub fn t(&self, key: &str, args: &Args<'_>) -> String {
-        self.find(key, args).map_or_else(|| key.to_owned(), |found| found.text)
+        match self.find(key, args) {
+            Some(found) => found.text,
+            None if key.is_empty() => "?".to_owned(),
+            None => key.to_owned(),
+        }
     }
 
     /// The message of a key, where there may be none: names of the program's own items, optional
     /// hints. `None` when neither this language nor English has it.
     #[must_use]
     pub fn find(&self, key: &str, args: &Args<'_>) -> Option<Translated> {
-        if let Some(text) = self.own(key, args) {
-            return Some(Translated { text, lang: self.lang.clone() });
+        let own = self.table.get(key).map(|pattern| fill(pattern, args, &self.table, &self.manner));
+        match own {
+            Some(text) if !text.trim().is_empty() => Some(Translated { text, lang: self.lang().clone() }),
+            _ => self.fallback.as_ref()?.find(key, args),
         }
-        self.fallback.as_ref()?.find(key, args)
     }
 
     /// Whether this language itself, without its fallback, has the key.
     #[must_use]
     pub fn has(&self, key: &str) -> bool {
-        self.pattern(key).is_some()
+        self.table.contains_key(key)
     }
+}
 
-    fn pattern(&self, key: &str) -> Option<&fluent_syntax::ast::Pattern<&str>> {
-        match key.split_once('.') {
-            Some((message, attribute)) => {
-                Some(self.bundle.get_message(message)?.get_attribute(attribute)?.value())
+/// The messages, terms and attributes of a file: identifier as it stands there, key, pattern.
+fn patterns<'r, 's>(
+    resource: &'r ast::Resource<&'s str>,
+) -> impl Iterator<Item = (&'s str, String, &'r ast::Pattern<&'s str>)> {
+    resource.body.iter().flat_map(|entry| {
+        let (id, key, value, attributes) = match entry {
+            ast::Entry::Message(m) => {
+                (m.id.name, m.id.name.to_owned(), m.value.as_ref(), m.attributes.as_slice())
             }
-            None => self.bundle.get_message(key)?.value(),
-        }
-    }
-
-    fn own(&self, key: &str, args: &Args<'_>) -> Option<String> {
-        let pattern = self.pattern(key)?;
-        // A value that is missing shows as its name in braces; checks, not readers, look for that.
-        let mut errors = Vec::new();
-        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors).into_owned();
-        (!text.trim().is_empty()).then_some(text)
-    }
-
-    pub(crate) fn number_style(&self) -> NumberStyle {
-        NumberStyle::of(&self.lang)
-    }
+            ast::Entry::Term(t) => {
+                (t.id.name, format!("-{}", t.id.name), Some(&t.value), t.attributes.as_slice())
+            }
+            _ => ("", String::new(), None, &[] as &[_]),
+        };
+        let attributes: Vec<_> =
+            attributes.iter().map(|a| (a.id.name, format!("{key}.{}", a.id.name), &a.value)).collect();
+        value.map(|value| (id, key, value)).into_iter().chain(attributes)
+    })
 }
 
-/// Numbers inside messages are written by the language's own rules.
-fn write_number<M: MemoizerKind>(value: &Value<'_>, intls: &M) -> Option<String> {
-    let Value::Number(number) = value else { return None };
-    let min = number.options.minimum_fraction_digits.unwrap_or(0).min(12);
-    let max = number.options.maximum_fraction_digits.unwrap_or(3).clamp(min, 12);
-    intls.with_try_get_threadsafe::<NumberStyle, _, _>((), |style| style.write(number.value, min, max)).ok()
+fn line_at(text: &str, at: usize) -> usize {
+    text.get(..at).unwrap_or(text).matches('\n').count() + 1
 }
 
-fn syntax_problem(source: usize, text: &str, error: &ParserError) -> Problem {
-    let before = text.get(..error.pos.start).unwrap_or(text);
-    Problem {
-        source,
-        line: before.matches('\n').count() + 1,
-        kind: ProblemKind::Syntax(error.kind.to_string()),
-    }
+/// The line of a piece of `text`: the parser keeps no positions, but its pieces are parts of the text.
+fn line_of(text: &str, piece: &str) -> usize {
+    line_at(text, (piece.as_ptr() as usize).saturating_sub(text.as_ptr() as usize))
 }
 
 /// Removes the isolating marks from a text: U+2068 and U+2069.

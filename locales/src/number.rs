@@ -1,7 +1,5 @@
 //! Numbers as a language and region write them.
 
-use unic_langid::LanguageIdentifier;
-
 use crate::lang::{Direction, Lang};
 
 /// The symbols numbers are written with (CLDR `numbers/symbols`).
@@ -75,15 +73,5 @@ impl NumberStyle {
             out.push_str(fraction);
         }
         out
-    }
-}
-
-/// Lets Fluent's bundle find the style of its own language when a message shows a number.
-impl intl_memoizer::Memoizable for NumberStyle {
-    type Args = ();
-    type Error = std::convert::Infallible;
-
-    fn construct(lang: LanguageIdentifier, _args: ()) -> Result<Self, Self::Error> {
-        Ok(Self::of(&Lang::from_id(lang)))
     }
 }

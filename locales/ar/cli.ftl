@@ -1,0 +1,290 @@
+### سطر الأوامر: مساعدته، وما يقوله عند الانتهاء، وما يقوله حين يكون شيء خاطئًا.
+### لا تُترجم الأوامر ولا الخيارات ولا الكلمات المكتوبة بأحرف كبيرة.
+
+## المساعدة
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          يعرض ما هو خاطئ في برنامج
+      answer PROGRAM ITEM    يجيب عن غرض واحد كما يجيب الساكن
+      print PROGRAM          يصنع ملصق غطاء أو بطاقة بريدية بصيغة PDF للمطبعة
+      publish [PROGRAM]      يكتب الدليل مجلدًا يصلح لأي خادم ويب
+      serve FOLDER           يعرض مجلدًا منشورًا على عنوان في هذا الحاسوب
+      compare BEFORE AFTER   يعرض كل جواب يتغير من برنامج إلى آخر
+      demo                   يكتب البرنامج التجريبي
+      schema                 يكتب مخطط JSON لملفات البرامج
+
+    للمزيد: lidleaf help COMMAND أو lidleaf COMMAND --help
+
+    رموز الخروج:
+      0  تمّ، وقد تكون هناك تحذيرات
+      1  في البرنامج، أو في ورقة صُنعت منه، أخطاء، ولم يُكتب شيء
+      2  لم يُفهم الأمر
+      3  ملف ناقص، أو ليس كما ينبغي
+      4  تعذّرت كتابة ملف أو فتح عنوان
+      5  الغرض أو المنطقة أو المسار المطلوب غير موجود
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE]
+
+    يعرض كل ما وُجد في برنامج: الأخطاء أولًا ثم التحذيرات والملاحظات، ومع كل منها مثال وما يجب
+    فعله. ينتهي بالرمز 1 إن وُجدت أخطاء.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    يجيب عن غرض واحد بمعرّفه أو باسمه، ولا يضر خطأ في كتابة الاسم. إذا توقف الجواب على شيء عُرض
+    السؤال التالي مع خيار { "\u200E" }--fact الذي يجيب عنه. ويعني FACT=? أن الساكن لا يستطيع أن يعرف. اليوم
+    هو يومنا هذا ما لم يحدد { "\u200E" }--on غيره.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        ملصق لغطاء الحاوية، 7 x 9 in
+      --sheet postcard   بطاقة بريدية بوجهين، 9 x 6 in
+      --stream STREAM    المسار الذي تتناوله
+      --zone ZONE        لمنطقة خدمة واحدة فقط
+      --languages en,es  بهذه اللغات، من واحدة إلى ثلاث
+      --out PLACE        مجلد أو اسم ملف
+      --date YYYY-MM-DD  تاريخ العمل
+
+    يصنع ورقة بلغة واحدة إلى ثلاث لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
+    وُجد خطأ لم يُكتب شيء. البرنامج نفسه والتاريخ نفسه يعطيان البايتات نفسها. إن لم تُحدَّد: المسار
+    هو مسار إعادة التدوير، واللغات هي أول ثلاث في البرنامج، والمجلد هو الحالي، والتاريخ هو اليوم.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    يكتب الدليل والتطبيق مجلدَ ملفات يستطيع أي خادم ويب تقديمه من جذره أو من مجلد فيه. يُرفض
+    البرنامج الذي فيه أخطاء. وما نُشر في المجلد من قبل يبقى حتى تكتمل الطبعة الجديدة. وإن لم يُذكر
+    برنامج نُشر البرنامج التجريبي، ويؤخذ التطبيق من dist/app ما لم يحدد { "\u200E" }--app مجلدًا آخر.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    يعرض مجلدًا منشورًا على http://127.0.0.1:8080/ أو على المنفذ والعنوان المحددين، إلى أن يوقَف.
+    المنفذ 0 يأخذ أي منفذ متاح. هو لمعاينة الدليل لا للجمهور.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--catalog FILE]
+
+    يعرض كل غرض يختلف حكمه أو وجهته أو تحضيره بين برنامجين، ومع أي أجوبة.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    يكتب مخطط JSON لملفات البرامج.
+cli-help-demo =
+    lidleaf demo [--out FILE]
+
+    يكتب البرنامج التجريبي، وهو لمقاطعة متخيَّلة كلها، ليُبدأ منه.
+cli-help-common =
+    يقبل كل أمر أيضًا:
+      --lang TAG      لغة الرسائل والأجوبة { "\u200F" }(en، es، ar …)
+      --json          النتيجة بصيغة JSON
+      --catalog FILE  فهرس غير المرفق، حيث يُقرأ برنامج
+      --help          هذا النص
+      --version       الإصدار
+
+## تمّ
+
+cli-error = خطأ: { $message }
+cli-written = كُتب: { $file }
+cli-serving = يُعرض { $folder } على { $url } (أوقفه بالمفتاحين Ctrl-C)
+cli-published =
+    { $files ->
+        [zero] نُشرت الطبعة { $edition } في { $folder } بلا ملفات ({ $files })، { $size }.
+        [one] نُشرت الطبعة { $edition } في { $folder }: ملف واحد ({ $files })، { $size }.
+        [two] نُشرت الطبعة { $edition } في { $folder }: ملفان ({ $files })، { $size }.
+        [few] نُشرت الطبعة { $edition } في { $folder }: { $files } ملفات، { $size }.
+        [many] نُشرت الطبعة { $edition } في { $folder }: { $files } ملفًا، { $size }.
+       *[other] نُشرت الطبعة { $edition } في { $folder }: { $files } ملف، { $size }.
+    }
+
+## ما وُجد
+
+cli-severity-error = خطأ
+cli-severity-warning = تحذير
+cli-severity-notice = ملاحظة
+cli-finding = { $severity }: { $message }
+cli-place = في { $kind } «{ $id }»
+cli-place-field = في { $kind } «{ $id }»، الحقل «{ $field }»
+cli-place-program = في الحقل «{ $field }» من البرنامج
+cli-witness = مثلًا { $item }
+cli-witness-answers = مثلًا { $item } ({ $answers })
+cli-hint = ما العمل: { $hint }
+cli-part = { $item }، { $part }
+cli-fact-value = { $fact }: { $value }
+cli-check-clean = لا شيء يستدعي الذكر: يمكن نشر البرنامج.
+cli-count-errors =
+    { $count ->
+        [zero] لا أخطاء ({ $count })
+        [one] خطأ واحد ({ $count })
+        [two] خطآن ({ $count })
+        [few] { $count } أخطاء
+        [many] { $count } خطأً
+       *[other] { $count } خطأ
+    }
+cli-count-warnings =
+    { $count ->
+        [zero] لا تحذيرات ({ $count })
+        [one] تحذير واحد ({ $count })
+        [two] تحذيران ({ $count })
+        [few] { $count } تحذيرات
+        [many] { $count } تحذيرًا
+       *[other] { $count } تحذير
+    }
+cli-count-notices =
+    { $count ->
+        [zero] لا ملاحظات ({ $count })
+        [one] ملاحظة واحدة ({ $count })
+        [two] ملاحظتان ({ $count })
+        [few] { $count } ملاحظات
+        [many] { $count } ملاحظة
+       *[other] { $count } ملاحظة
+    }
+cli-check-publishable = { $counts }. يمكن نشر البرنامج.
+cli-check-errors = { $counts }. لا يمكن نشر البرنامج حتى تُصحَّح الأخطاء.
+
+## الأجوبة
+
+cli-answer-day = يوم { $day }
+cli-answer-where = أين: { $place }
+cli-answer-also = يُقبل أيضًا في: { $places }
+cli-answer-prepare = كيف: { $steps }
+cli-answer-why = لماذا: { $reason }
+cli-answer-caution = احذر: { $caution }
+cli-answer-rules = قرّرته: { $rules }
+cli-answer-temporary = يسري أمر مؤقت.
+cli-answer-site = أقرب مكان: { $site }، { $address }
+cli-answer-assumed = افتُرض لأنه غير معروف: { $facts }
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = لا أعرف
+
+## الأوراق
+
+cli-sheet-shortened = سطر مختصر: «{ $item }» وحده يقود إلى المكان الصحيح في { $percent } من الحالات
+cli-preflight-pass = الفحص السابق للطباعة: لا شيء يُصحَّح.
+cli-preflight-warnings =
+    { $count ->
+        [zero] الفحص السابق للطباعة: لا تحذيرات ({ $count }).
+        [one] الفحص السابق للطباعة: تحذير واحد ({ $count }).
+        [two] الفحص السابق للطباعة: تحذيران ({ $count }).
+        [few] الفحص السابق للطباعة: { $count } تحذيرات.
+        [many] الفحص السابق للطباعة: { $count } تحذيرًا.
+       *[other] الفحص السابق للطباعة: { $count } تحذير.
+    }
+cli-preflight-errors =
+    { $count ->
+        [zero] الفحص السابق للطباعة: لا أخطاء ({ $count }). لم يُكتب أي ملف.
+        [one] الفحص السابق للطباعة: خطأ واحد ({ $count }). لم يُكتب أي ملف.
+        [two] الفحص السابق للطباعة: خطآن ({ $count }). لم يُكتب أي ملف.
+        [few] الفحص السابق للطباعة: { $count } أخطاء. لم يُكتب أي ملف.
+        [many] الفحص السابق للطباعة: { $count } خطأً. لم يُكتب أي ملف.
+       *[other] الفحص السابق للطباعة: { $count } خطأ. لم يُكتب أي ملف.
+    }
+
+## المقارنة
+
+cli-compare-same = يجيب البرنامجان الجواب نفسه عن كل الأغراض.
+cli-compare-count =
+    { $count ->
+        [zero] لا يتغير أي جواب ({ $count }).
+        [one] يتغير جواب واحد ({ $count }).
+        [two] يتغير جوابان ({ $count }).
+        [few] تتغير { $count } أجوبة.
+        [many] يتغير { $count } جوابًا.
+       *[other] يتغير { $count } جواب.
+    }
+cli-compare-change = { $item }: من { $before } إلى { $after }
+cli-compare-unknown = غير معروف
+cli-compare-when = حين { $answers }
+cli-compare-share = { $percent } من الحالات
+
+## أوامر لم تُفهم
+
+cli-usage-command = لا يوجد أمر «{ $command }».
+    .hint = يعرض lidleaf --help الأوامر.
+cli-usage-option = الخيار { $option } ليس من خيارات هذا الأمر.
+    .hint = يعرض lidleaf help COMMAND خياراته.
+cli-usage-word = الكلمة «{ $word }» زائدة.
+    .hint = ضع الأسماء التي فيها مسافات بين علامتي اقتباس.
+cli-usage-not-text = «{ $word }» ليس نصًا مقروءًا.
+    .hint = اكتب قيمة الخيار بترميز UTF-8.
+cli-usage-needs-value = الخيار { $option } تلزمه قيمة بعده.
+    .hint = يعرض lidleaf help COMMAND ما يقبله.
+cli-usage-no-value = الخيار { $option } لا يأخذ قيمة.
+    .hint = احذف علامة التساوي وما بعدها.
+cli-usage-needs-option = الخيار { $option } ناقص.
+    .hint = يعرض lidleaf help COMMAND ما يقبله.
+cli-usage-needs-program = ملف البرنامج ناقص.
+    .hint = اكتبه بعد الأمر: lidleaf check program.json
+cli-usage-needs-item = يلزم ملف برنامج وغرض.
+    .hint = مثلًا: lidleaf answer program.json "علبة بيتزا"
+cli-usage-needs-two = يلزم ملفا برنامجين، السابق واللاحق.
+    .hint = مثلًا: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = المجلد المراد عرضه ناقص.
+    .hint = مثلًا: lidleaf serve dist/site
+cli-usage-fact = «{ $word }» ليس خاصية وقيمتها.
+    .hint = اكتبهما بعلامة التساوي: { "\u200E" }--fact resin=1
+cli-usage-date = «{ $word }» ليس يومًا.
+    .hint = اكتب السنة والشهر واليوم: 2027-01-31
+cli-usage-port = «{ $word }» ليس منفذًا.
+    .hint = اكتب عددًا من 0 إلى 65535، والعدد 0 يأخذ أي منفذ متاح.
+cli-usage-address = «{ $word }» ليس عنوان شبكة.
+    .hint = اكتب 127.0.0.1 لهذا الحاسوب وحده، أو 0.0.0.0 للشبكة المحلية.
+cli-usage-language = لا رسائل بلغة «{ $word }».
+    .hint = توجد رسائل باللغات: { $known }.
+cli-usage-sheet = لا توجد ورقة «{ $word }».
+    .hint = اكتب { "\u200E" }--sheet lid أو { "\u200E" }--sheet postcard.
+cli-usage-other = تعذّرت قراءة الأمر: { $detail }.
+    .hint = يعرض lidleaf --help الأوامر.
+
+## الملفات والعناوين
+
+cli-file-missing = الملف { $file } غير موجود.
+    .hint = تحقق من الاسم والمجلد.
+cli-file-unreadable = تعذّرت قراءة الملف { $file }: { $detail }.
+    .hint = تحقق من أنك تملك حق قراءته وأن لا برنامج آخر يمسكه.
+cli-file-is-folder = { $file } مجلد وليس ملفًا.
+    .hint = حدد الملف الذي بداخله.
+cli-file-not-text = الملف { $file } ليس نصًا ابتداءً من السطر { $line }.
+    .hint = ملفات البرامج نص بترميز UTF-8. قد يكون ملفًا من نوع آخر أو تالفًا: خذ نسخة أقدم أو صدّره من جديد.
+cli-folder-missing = المجلد { $file } غير موجود.
+    .hint = انشر فيه أولًا: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = تعذّرت قراءة المجلد { $file }: { $detail }.
+    .hint = تحقق من أنك تملك حق قراءته.
+cli-name-not-text = اسم { $file } ليس نصًا مقروءًا.
+    .hint = أعد تسميته.
+cli-cannot-write = تعذّرت كتابة { $file }: { $detail }. ما كان هناك باقٍ كما هو.
+    .hint = تحقق من أن المجلد موجود وأنك تستطيع الكتابة فيه وأن فيه متسعًا.
+cli-cannot-serve = تعذّر فتح العنوان { $address }: { $detail }.
+    .hint = قد يستعمله برنامج آخر: حدد منفذًا آخر بالخيار { "\u200E" }--port.
+
+## النشر
+
+cli-app-missing = لا يوجد تطبيق مبني في { $file }.
+    .hint = ابنه بالأمر cargo xtask run، أو حدد مجلده بالخيار { "\u200E" }--app.
+cli-app-list-broken = تعذّرت قراءة قائمة ملفات التطبيق { $file }: { $detail }.
+    .hint = ابنِ التطبيق من جديد بالأمر cargo xtask run.
+cli-app-changed = { $file } ليس كما بُني.
+    .hint = ابنِ التطبيق من جديد بالأمر cargo xtask run.
+cli-out-not-folder = لا يمكن النشر في { $file }: ليس مجلدًا له اسم.
+    .hint = حدد مجلدًا جديدًا بالخيار { "\u200E" }--out.
+cli-out-in-use = في المجلد { $file } ملفات أخرى. النشر يستبدل المجلد كله، فلم يُغيَّر شيء.
+    .hint = حدد مجلدًا جديدًا أو فارغًا بالخيار { "\u200E" }--out.
+cli-out-in-app = مجلد التطبيق { $app } ومجلد الدليل { $file } أحدهما داخل الآخر.
+    .hint = حدد مجلدًا في مكان آخر بالخيار { "\u200E" }--out.
+cli-publish-refused = في البرنامج أخطاء فلم يُنشر.
+    .hint = صحح الأخطاء المعروضة أعلاه، ويعرضها lidleaf check من جديد.
+
+## ما ليس في البرنامج
+
+cli-unknown-item = لا يوجد غرض اسمه «{ $item }».
+    .hint = جرّب كلمة أخرى له، أو مادته أو شكله.
+cli-unknown-fact = «{ $fact }» ليست خاصية.
+    .hint = الخصائص هي: { $known }.
+cli-unknown-value = «{ $value }» ليست قيمة للخاصية «{ $fact }».
+    .hint = تقبل: { $known }.
+cli-unknown-zone = لا توجد منطقة خدمة «{ $zone }».
+    .hint = المناطق هي: { $known }.
+cli-unknown-stream = لا يوجد مسار «{ $stream }».
+    .hint = المسارات هي: { $known }.
+cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $language }».
+    .hint = يُنشر باللغات: { $known }.
+cli-too-many-languages = تأخذ الورقة من لغة إلى ثلاث لغات، لا { $count }.
+    .hint = حددها بالخيار { "\u200E" }--languages en,es

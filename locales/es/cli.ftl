@@ -1,0 +1,267 @@
+### La línea de órdenes: su ayuda, lo que dice al terminar y lo que dice cuando algo está mal.
+### Las órdenes, las opciones y las palabras en mayúsculas no se traducen.
+
+## Ayuda
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          muestra lo que está mal en un programa
+      answer PROGRAM ITEM    responde sobre un objeto como respondería a un residente
+      print PROGRAM          hace una etiqueta de tapa o una postal en PDF para imprenta
+      publish [PROGRAM]      escribe la guía como carpeta para cualquier servidor web
+      serve FOLDER           muestra una carpeta publicada en una dirección de este equipo
+      compare BEFORE AFTER   muestra cada respuesta que cambia de un programa a otro
+      demo                   escribe el programa de muestra
+      schema                 escribe el esquema JSON de los archivos de programa
+
+    lidleaf help COMMAND, o lidleaf COMMAND --help, dice más.
+
+    Códigos de salida:
+      0  hecho; puede haber advertencias
+      1  el programa, o una hoja hecha con él, tiene errores; no se escribió nada
+      2  no se entendió la orden
+      3  falta un archivo, o no es lo que debería ser
+      4  no se pudo escribir un archivo, o no se pudo abrir una dirección
+      5  el objeto, la zona o la corriente que se pide no existe
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE]
+
+    Muestra todo lo hallado en un programa: primero los errores, luego las advertencias y los
+    avisos, cada uno con un ejemplo y lo que hay que hacer. Termina con el código 1 si hay errores.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    Responde sobre un objeto, por su id o por su nombre; el nombre puede tener faltas. Cuando la
+    respuesta depende de algo, se muestra la pregunta siguiente con la opción --fact que la
+    contesta. --fact FACT=? significa que el residente no puede saberlo. El día es hoy, salvo que
+    --on indique otro.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        una etiqueta para la tapa del carrito, 7 x 9 in
+      --sheet postcard   una postal de dos caras, 9 x 6 in
+      --stream STREAM    la corriente de la que trata
+      --zone ZONE        solo para una zona de servicio
+      --languages en,es  en estos idiomas, de uno a tres
+      --out PLACE        una carpeta, o el nombre de un archivo
+      --date YYYY-MM-DD  la fecha del trabajo
+
+    Hace una hoja en uno a tres idiomas como PDF para imprenta y muestra lo que halló la revisión
+    previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
+    bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
+    del programa, la carpeta es la actual y la fecha es hoy.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    Escribe la guía y la aplicación como una carpeta de archivos que cualquier servidor web puede
+    ofrecer, desde su raíz o desde una carpeta. Un programa con errores se rechaza. Lo que se
+    publicó antes en la carpeta permanece hasta que la nueva edición está completa. Sin programa se
+    publica el de muestra; la aplicación se toma de dist/app salvo que --app indique otra carpeta.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    Muestra una carpeta publicada en http://127.0.0.1:8080/, o en el puerto y la dirección que se
+    indiquen, hasta que se detiene. El puerto 0 toma cualquiera que esté libre. Sirve para ver una
+    guía, no para el público.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--catalog FILE]
+
+    Muestra cada objeto cuyo veredicto, destino o preparación difiere entre dos programas, y con
+    qué respuestas.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    Escribe el esquema JSON de los archivos de programa.
+cli-help-demo =
+    lidleaf demo [--out FILE]
+
+    Escribe el programa de muestra, de un condado inventado por completo, para empezar con él.
+cli-help-common =
+    Todas las órdenes aceptan además:
+      --lang TAG      idioma de los mensajes y las respuestas (en, es, ar …)
+      --json          el resultado en JSON
+      --catalog FILE  otro catálogo que el incluido, donde se lee un programa
+      --help          este texto
+      --version       la versión
+
+## Hecho
+
+cli-error = Error: { $message }
+cli-written = Escrito: { $file }
+cli-serving = Se ofrece { $folder } en { $url } (Ctrl-C lo detiene)
+cli-published =
+    { $files ->
+        [one] Edición { $edition } publicada en { $folder }: { $files } archivo, { $size }.
+       *[other] Edición { $edition } publicada en { $folder }: { $files } archivos, { $size }.
+    }
+
+## Lo hallado
+
+cli-severity-error = error
+cli-severity-warning = advertencia
+cli-severity-notice = aviso
+cli-finding = { $severity }: { $message }
+cli-place = en { $kind } «{ $id }»
+cli-place-field = en { $kind } «{ $id }», campo «{ $field }»
+cli-place-program = en el campo «{ $field }» del programa
+cli-witness = por ejemplo { $item }
+cli-witness-answers = por ejemplo { $item } ({ $answers })
+cli-hint = qué hacer: { $hint }
+cli-part = { $item }, { $part }
+cli-fact-value = { $fact }: { $value }
+cli-check-clean = Nada que señalar: el programa se puede publicar.
+cli-count-errors =
+    { $count ->
+        [one] { $count } error
+       *[other] { $count } errores
+    }
+cli-count-warnings =
+    { $count ->
+        [one] { $count } advertencia
+       *[other] { $count } advertencias
+    }
+cli-count-notices =
+    { $count ->
+        [one] { $count } aviso
+       *[other] { $count } avisos
+    }
+cli-check-publishable = { $counts }. El programa se puede publicar.
+cli-check-errors = { $counts }. El programa no se puede publicar hasta que se corrijan los errores.
+
+## Respuestas
+
+cli-answer-day = El { $day }
+cli-answer-where = Dónde: { $place }
+cli-answer-also = También se recibe en: { $places }
+cli-answer-prepare = Cómo: { $steps }
+cli-answer-why = Por qué: { $reason }
+cli-answer-caution = Cuidado: { $caution }
+cli-answer-rules = Lo decide: { $rules }
+cli-answer-temporary = Rige una orden temporal.
+cli-answer-site = Lugar más cercano: { $site }, { $address }
+cli-answer-assumed = Se supuso, porque no se sabía: { $facts }
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = No lo sé
+
+## Hojas
+
+cli-sheet-shortened = línea abreviada: «{ $item }» sola lleva al lugar correcto en el { $percent } de los casos
+cli-preflight-pass = Revisión previa: nada que corregir.
+cli-preflight-warnings =
+    { $count ->
+        [one] Revisión previa: { $count } advertencia.
+       *[other] Revisión previa: { $count } advertencias.
+    }
+cli-preflight-errors =
+    { $count ->
+        [one] Revisión previa: { $count } error. No se escribió ningún archivo.
+       *[other] Revisión previa: { $count } errores. No se escribió ningún archivo.
+    }
+
+## Comparación
+
+cli-compare-same = Los dos programas responden lo mismo sobre todos los objetos.
+cli-compare-count =
+    { $count ->
+        [one] Cambia { $count } respuesta.
+       *[other] Cambian { $count } respuestas.
+    }
+cli-compare-change = { $item }: { $before } → { $after }
+cli-compare-unknown = no lo conoce
+cli-compare-when = cuando { $answers }
+cli-compare-share = { $percent } de los casos
+
+## Órdenes que no se entienden
+
+cli-usage-command = No existe la orden «{ $command }».
+    .hint = lidleaf --help muestra las órdenes.
+cli-usage-option = La opción { $option } no es de esta orden.
+    .hint = lidleaf help COMMAND muestra sus opciones.
+cli-usage-word = Sobra la palabra «{ $word }».
+    .hint = Escriba entre comillas los nombres que tienen espacios.
+cli-usage-not-text = «{ $word }» no es texto legible.
+    .hint = Escriba el valor de la opción en UTF-8.
+cli-usage-needs-value = Falta un valor después de la opción { $option }.
+    .hint = lidleaf help COMMAND muestra lo que acepta.
+cli-usage-no-value = La opción { $option } no lleva valor.
+    .hint = Quite el signo igual y lo que sigue.
+cli-usage-needs-option = Falta la opción { $option }.
+    .hint = lidleaf help COMMAND muestra lo que acepta.
+cli-usage-needs-program = Falta el archivo del programa.
+    .hint = Escríbalo después de la orden: lidleaf check program.json
+cli-usage-needs-item = Hacen falta un archivo de programa y un objeto.
+    .hint = Por ejemplo: lidleaf answer program.json "caja de pizza"
+cli-usage-needs-two = Hacen falta dos archivos de programa, el de antes y el de después.
+    .hint = Por ejemplo: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = Falta la carpeta que se quiere mostrar.
+    .hint = Por ejemplo: lidleaf serve dist/site
+cli-usage-fact = «{ $word }» no es un dato y su valor.
+    .hint = Escríbalos con un signo igual: --fact resin=1
+cli-usage-date = «{ $word }» no es un día.
+    .hint = Escriba año, mes y día: 2027-01-31
+cli-usage-port = «{ $word }» no es un puerto.
+    .hint = Escriba un número de 0 a 65535; 0 toma cualquiera que esté libre.
+cli-usage-address = «{ $word }» no es una dirección de red.
+    .hint = Escriba 127.0.0.1 para este equipo solo, 0.0.0.0 para la red local.
+cli-usage-language = No hay mensajes en «{ $word }».
+    .hint = Los hay en: { $known }.
+cli-usage-sheet = No existe la hoja «{ $word }».
+    .hint = Escriba --sheet lid o --sheet postcard.
+cli-usage-other = No se pudo leer la orden: { $detail }.
+    .hint = lidleaf --help muestra las órdenes.
+
+## Archivos y direcciones
+
+cli-file-missing = El archivo { $file } no existe.
+    .hint = Revise el nombre y la carpeta.
+cli-file-unreadable = No se pudo leer el archivo { $file }: { $detail }.
+    .hint = Revise que tiene permiso para leerlo y que ningún otro programa lo ocupa.
+cli-file-is-folder = { $file } es una carpeta, no un archivo.
+    .hint = Indique el archivo que está dentro.
+cli-file-not-text = El archivo { $file } no es texto a partir de la línea { $line }.
+    .hint = Los archivos de programa son texto en UTF-8. Puede ser otra clase de archivo o estar dañado: use una copia anterior o expórtelo de nuevo.
+cli-folder-missing = La carpeta { $file } no existe.
+    .hint = Publique antes en ella: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = No se pudo leer la carpeta { $file }: { $detail }.
+    .hint = Revise que tiene permiso para leerla.
+cli-name-not-text = El nombre de { $file } no es texto legible.
+    .hint = Cámbielo.
+cli-cannot-write = No se pudo escribir { $file }: { $detail }. Lo que había antes sigue igual.
+    .hint = Revise que la carpeta existe, que puede escribir en ella y que hay espacio.
+cli-cannot-serve = No se pudo abrir la dirección { $address }: { $detail }.
+    .hint = Puede que otro programa la use: indique otro puerto con --port.
+
+## Publicar
+
+cli-app-missing = No hay una aplicación construida en { $file }.
+    .hint = Constrúyala con cargo xtask run, o indique su carpeta con --app.
+cli-app-list-broken = No se puede leer la lista de archivos de la aplicación, { $file }: { $detail }.
+    .hint = Construya la aplicación de nuevo con cargo xtask run.
+cli-app-changed = { $file } no está como se construyó.
+    .hint = Construya la aplicación de nuevo con cargo xtask run.
+cli-out-not-folder = No se puede publicar en { $file }: no es una carpeta con nombre.
+    .hint = Indique una carpeta nueva con --out.
+cli-out-in-use = La carpeta { $file } contiene otros archivos. Publicar reemplaza la carpeta entera, así que no se cambió nada.
+    .hint = Indique una carpeta nueva o vacía con --out.
+cli-out-in-app = Las carpetas de la aplicación, { $app }, y de la guía, { $file }, están una dentro de la otra.
+    .hint = Indique una carpeta en otro lugar con --out.
+cli-publish-refused = El programa tiene errores y no se publicó.
+    .hint = Corrija los errores de la lista de arriba; lidleaf check los muestra de nuevo.
+
+## Lo que no está en el programa
+
+cli-unknown-item = No hay ningún objeto llamado «{ $item }».
+    .hint = Pruebe con otra palabra, o con su material o su forma.
+cli-unknown-fact = «{ $fact }» no es un dato.
+    .hint = Los datos son: { $known }.
+cli-unknown-value = «{ $value }» no es un valor del dato «{ $fact }».
+    .hint = Acepta: { $known }.
+cli-unknown-zone = No existe la zona de servicio «{ $zone }».
+    .hint = Las zonas son: { $known }.
+cli-unknown-stream = No existe la corriente «{ $stream }».
+    .hint = Las corrientes son: { $known }.
+cli-unknown-sheet-language = El programa no se publica en «{ $language }».
+    .hint = Se publica en: { $known }.
+cli-too-many-languages = Una hoja lleva de uno a tres idiomas, no { $count }.
+    .hint = Indíquelos con --languages en,es
