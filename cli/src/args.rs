@@ -1,0 +1,425 @@
+//! Reading the command's words.
+
+use std::ffi::OsString;
+use std::net::IpAddr;
+use std::path::PathBuf;
+
+use chrono::NaiveDate;
+use lexopt::{Arg, Parser, ValueExt};
+
+use crate::problem::{Outcome, Problem};
+
+/// What was asked for.
+#[derive(Debug)]
+pub(crate) struct Asked {
+    pub(crate) command: Command,
+    /// The language of messages and answers.
+    pub(crate) language: Option<String>,
+    /// Machine-readable output.
+    pub(crate) json: bool,
+}
+
+/// The commands, each with what only it takes.
+#[derive(Debug)]
+pub(crate) enum Command {
+    Help(Option<Name>),
+    Version,
+    Check {
+        program: PathBuf,
+        catalog: Option<PathBuf>,
+    },
+    Answer {
+        program: PathBuf,
+        catalog: Option<PathBuf>,
+        item: String,
+        facts: Vec<(String, String)>,
+        on: Option<NaiveDate>,
+    },
+    Print(PrintArgs),
+    Publish {
+        program: Option<PathBuf>,
+        catalog: Option<PathBuf>,
+        app: PathBuf,
+        out: PathBuf,
+    },
+    Serve {
+        folder: PathBuf,
+        address: IpAddr,
+        port: u16,
+    },
+    Compare {
+        before: PathBuf,
+        after: PathBuf,
+        catalog: Option<PathBuf>,
+    },
+    Schema {
+        out: Option<PathBuf>,
+    },
+    Demo {
+        out: Option<PathBuf>,
+    },
+}
+
+/// What `print` takes.
+#[derive(Debug)]
+pub(crate) struct PrintArgs {
+    pub(crate) program: PathBuf,
+    pub(crate) catalog: Option<PathBuf>,
+    pub(crate) sheet: String,
+    pub(crate) stream: Option<String>,
+    pub(crate) zone: Option<String>,
+    pub(crate) languages: Vec<String>,
+    pub(crate) out: Option<PathBuf>,
+    pub(crate) date: Option<NaiveDate>,
+}
+
+/// The commands by name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Name {
+    Check,
+    Answer,
+    Print,
+    Publish,
+    Serve,
+    Compare,
+    Schema,
+    Demo,
+}
+
+impl Name {
+    const ALL: [(&'static str, Self); 8] = [
+        ("check", Self::Check),
+        ("answer", Self::Answer),
+        ("print", Self::Print),
+        ("publish", Self::Publish),
+        ("serve", Self::Serve),
+        ("compare", Self::Compare),
+        ("schema", Self::Schema),
+        ("demo", Self::Demo),
+    ];
+
+    fn of(word: &str) -> Option<Self> {
+        Self::ALL.iter().find(|(name, _)| *name == word).map(|(_, name)| *name)
+    }
+
+    /// How many words that are not options it takes: at least, at most.
+    fn words(self) -> (usize, usize) {
+        match self {
+            Self::Check | Self::Print | Self::Serve => (1, 1),
+            Self::Answer | Self::Compare => (2, 2),
+            Self::Publish => (0, 1),
+            Self::Schema | Self::Demo => (0, 0),
+        }
+    }
+
+    fn takes(self, option: &str) -> bool {
+        let own: &[&str] = match self {
+            Self::Check | Self::Compare => &["catalog"],
+            Self::Answer => &["catalog", "fact", "zone", "on"],
+            Self::Print => &["catalog", "sheet", "stream", "zone", "languages", "out", "date"],
+            Self::Publish => &["catalog", "app", "out"],
+            Self::Serve => &["port", "address"],
+            Self::Schema | Self::Demo => &["out"],
+        };
+        own.contains(&option)
+    }
+}
+
+/// The port `serve` opens when none is named.
+const PORT: u16 = 8080;
+
+/// Reads the words after the program's own name.
+pub(crate) fn read(words: impl IntoIterator<Item = OsString>) -> Outcome<Asked> {
+    let mut parser = Parser::from_args(words);
+    let mut found = Found::default();
+    while let Some(arg) = parser.next().map_err(|error| misread(&error))? {
+        match arg {
+            Arg::Long("help") | Arg::Short('h') => found.help = true,
+            Arg::Long("version") | Arg::Short('V') => found.version = true,
+            Arg::Long("json") => found.json = true,
+            Arg::Long("lang") => found.language = Some(string(&mut parser)?),
+            Arg::Long(option) => {
+                let option = option.to_owned();
+                let Some(name) = found.name.filter(|name| name.takes(&option)) else {
+                    return Err(Problem::usage("cli-usage-option").with("option", format!("--{option}")));
+                };
+                found.option(name, &option, &mut parser)?;
+            }
+            Arg::Short(letter) => {
+                return Err(Problem::usage("cli-usage-option").with("option", format!("-{letter}")));
+            }
+            Arg::Value(word) => found.word(word)?,
+        }
+    }
+    found.finish()
+}
+
+/// What has been read so far.
+#[derive(Default)]
+struct Found {
+    name: Option<Name>,
+    words: Vec<OsString>,
+    help: bool,
+    version: bool,
+    json: bool,
+    language: Option<String>,
+    catalog: Option<PathBuf>,
+    facts: Vec<(String, String)>,
+    day: Option<NaiveDate>,
+    sheet: Option<String>,
+    stream: Option<String>,
+    zone: Option<String>,
+    languages: Vec<String>,
+    out: Option<PathBuf>,
+    app: Option<PathBuf>,
+    port: Option<u16>,
+    address: Option<IpAddr>,
+}
+
+impl Found {
+    fn word(&mut self, word: OsString) -> Outcome<()> {
+        let Some(name) = self.name else {
+            let text = word.to_string_lossy();
+            self.name = Name::of(&text);
+            return match (self.name, &*text) {
+                (Some(_), _) => Ok(()),
+                (None, "help") => {
+                    self.help = true;
+                    Ok(())
+                }
+                (None, _) => Err(Problem::usage("cli-usage-command").with("command", text)),
+            };
+        };
+        if self.words.len() == name.words().1 {
+            return Err(Problem::usage("cli-usage-word").with("word", word.to_string_lossy()));
+        }
+        self.words.push(word);
+        Ok(())
+    }
+
+    fn option(&mut self, name: Name, option: &str, parser: &mut Parser) -> Outcome<()> {
+        match option {
+            "catalog" => self.catalog = Some(path(parser)?),
+            "out" => self.out = Some(path(parser)?),
+            "app" => self.app = Some(path(parser)?),
+            "sheet" => self.sheet = Some(string(parser)?),
+            "stream" => self.stream = Some(string(parser)?),
+            "zone" if name == Name::Answer => {
+                let zone = string(parser)?;
+                self.facts.push(("zone".to_owned(), zone));
+            }
+            "zone" => self.zone = Some(string(parser)?),
+            "fact" => {
+                let text = string(parser)?;
+                let Some((fact, value)) = text.split_once('=') else {
+                    return Err(Problem::usage("cli-usage-fact").with("word", text));
+                };
+                self.facts.push((fact.trim().to_owned(), value.trim().to_owned()));
+            }
+            "languages" => {
+                let text = string(parser)?;
+                self.languages =
+                    text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
+            }
+            "on" | "date" => {
+                let text = string(parser)?;
+                let day = NaiveDate::parse_from_str(&text, "%Y-%m-%d")
+                    .map_err(|_| Problem::usage("cli-usage-date").with("word", text))?;
+                self.day = Some(day);
+            }
+            "port" => {
+                let text = string(parser)?;
+                let port = text.parse().map_err(|_| Problem::usage("cli-usage-port").with("word", text))?;
+                self.port = Some(port);
+            }
+            "address" => {
+                let text = string(parser)?;
+                let address =
+                    text.parse().map_err(|_| Problem::usage("cli-usage-address").with("word", text))?;
+                self.address = Some(address);
+            }
+            // Unreachable as long as `Name::takes` and this list agree; a test holds them together.
+            other => return Err(Problem::usage("cli-usage-option").with("option", format!("--{other}"))),
+        }
+        Ok(())
+    }
+
+    fn finish(self) -> Outcome<Asked> {
+        let asked =
+            |command, found: &Self| Asked { command, language: found.language.clone(), json: found.json };
+        if self.version {
+            return Ok(asked(Command::Version, &self));
+        }
+        let Some(name) = self.name else {
+            return Ok(asked(Command::Help(None), &self));
+        };
+        if self.help {
+            return Ok(asked(Command::Help(Some(name)), &self));
+        }
+        if self.words.len() < name.words().0 {
+            return Err(Problem::usage(match name {
+                Name::Answer => "cli-usage-needs-item",
+                Name::Compare => "cli-usage-needs-two",
+                Name::Serve => "cli-usage-needs-folder",
+                _ => "cli-usage-needs-program",
+            }));
+        }
+        let (language, json) = (self.language.clone(), self.json);
+        Ok(Asked { command: self.command(name)?, language, json })
+    }
+
+    fn command(self, name: Name) -> Outcome<Command> {
+        let mut words = self.words.into_iter();
+        let first = words.next();
+        let second = words.next();
+        // The number of words was checked: a missing one cannot get here.
+        let file = |word: Option<OsString>| PathBuf::from(word.unwrap_or_default());
+        let needs = |option: &'static str| Problem::usage("cli-usage-needs-option").with("option", option);
+        Ok(match name {
+            Name::Check => Command::Check { program: file(first), catalog: self.catalog },
+            Name::Answer => Command::Answer {
+                program: file(first),
+                catalog: self.catalog,
+                item: second.unwrap_or_default().to_string_lossy().into_owned(),
+                facts: self.facts,
+                on: self.day,
+            },
+            Name::Print => Command::Print(PrintArgs {
+                program: file(first),
+                catalog: self.catalog,
+                sheet: self.sheet.ok_or_else(|| needs("--sheet"))?,
+                stream: self.stream,
+                zone: self.zone,
+                languages: self.languages,
+                out: self.out,
+                date: self.day,
+            }),
+            Name::Publish => Command::Publish {
+                program: first.map(PathBuf::from),
+                catalog: self.catalog,
+                app: self.app.unwrap_or_else(|| PathBuf::from("dist/app")),
+                out: self.out.ok_or_else(|| needs("--out"))?,
+            },
+            Name::Serve => Command::Serve {
+                folder: file(first),
+                address: self.address.unwrap_or(IpAddr::V4(std::net::Ipv4Addr::LOCALHOST)),
+                port: self.port.unwrap_or(PORT),
+            },
+            Name::Compare => {
+                Command::Compare { before: file(first), after: file(second), catalog: self.catalog }
+            }
+            Name::Schema => Command::Schema { out: self.out },
+            Name::Demo => Command::Demo { out: self.out },
+        })
+    }
+}
+
+fn path(parser: &mut Parser) -> Outcome<PathBuf> {
+    parser.value().map(PathBuf::from).map_err(|error| misread(&error))
+}
+
+fn string(parser: &mut Parser) -> Outcome<String> {
+    parser.value().and_then(|value| value.string()).map_err(|error| misread(&error))
+}
+
+fn misread(error: &lexopt::Error) -> Problem {
+    match error {
+        lexopt::Error::MissingValue { option } => {
+            Problem::usage("cli-usage-needs-value").with("option", option.clone().unwrap_or_default())
+        }
+        lexopt::Error::NonUnicodeValue(word) => {
+            Problem::usage("cli-usage-not-text").with("word", word.to_string_lossy())
+        }
+        lexopt::Error::UnexpectedValue { option, .. } => {
+            Problem::usage("cli-usage-no-value").with("option", option.clone())
+        }
+        other => Problem::usage("cli-usage-other").with("detail", other.to_string()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ask(line: &str) -> Outcome<Asked> {
+        read(line.split_whitespace().map(OsString::from))
+    }
+
+    fn refused(line: &str) -> String {
+        let problem = ask(line).expect_err(line);
+        assert_eq!(problem.exit, crate::exit::Exit::Usage);
+        let args: Vec<_> = problem.args.iter().map(|(_, value)| value.as_str()).collect();
+        format!("{} {}", problem.key, args.join(" ")).trim_end().to_owned()
+    }
+
+    #[test]
+    fn slips_are_named() {
+        for (line, expected) in [
+            ("chekc p.json", "cli-usage-command chekc"),
+            ("check", "cli-usage-needs-program"),
+            ("check a.json b.json", "cli-usage-word b.json"),
+            ("check a.json --stream x", "cli-usage-option --stream"),
+            ("check a.json -x", "cli-usage-option -x"),
+            ("check a.json --catalog", "cli-usage-needs-value --catalog"),
+            ("check a.json --json=yes", "cli-usage-no-value --json"),
+            ("answer a.json", "cli-usage-needs-item"),
+            ("answer a.json x --fact resin", "cli-usage-fact resin"),
+            ("answer a.json x --on 3/4/2027", "cli-usage-date 3/4/2027"),
+            ("answer a.json x --on 2027-02-30", "cli-usage-date 2027-02-30"),
+            ("print a.json", "cli-usage-needs-option --sheet"),
+            ("publish a.json", "cli-usage-needs-option --out"),
+            ("serve", "cli-usage-needs-folder"),
+            ("serve x --port 70000", "cli-usage-port 70000"),
+            ("serve x --address here", "cli-usage-address here"),
+            ("compare a.json", "cli-usage-needs-two"),
+            ("--stream x", "cli-usage-option --stream"),
+        ] {
+            assert_eq!(refused(line), expected, "{line}");
+        }
+    }
+
+    #[test]
+    fn every_option_a_command_takes_is_read() {
+        let values = [
+            ("catalog", "c.json"),
+            ("fact", "resin=1"),
+            ("zone", "north"),
+            ("on", "2027-01-31"),
+            ("sheet", "lid"),
+            ("stream", "recycling"),
+            ("languages", "en,es"),
+            ("out", "o"),
+            ("date", "2027-01-31"),
+            ("app", "a"),
+            ("port", "0"),
+            ("address", "::1"),
+        ];
+        for (word, name) in Name::ALL {
+            let mut line = vec![OsString::from(word)];
+            line.extend((0..name.words().0).map(|at| OsString::from(format!("word{at}"))));
+            for (option, value) in values.iter().filter(|(option, _)| name.takes(option)) {
+                line.extend([OsString::from(format!("--{option}")), OsString::from(value)]);
+            }
+            read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
+        }
+    }
+
+    #[test]
+    fn facts_zone_and_day_of_an_answer() {
+        let asked =
+            ask("answer p.json jar --fact resin=1 --zone north --on 2027-05-01 --lang es --json").unwrap();
+        assert!(asked.json);
+        assert_eq!(asked.language.as_deref(), Some("es"));
+        let Command::Answer { item, facts, on, .. } = asked.command else { panic!("answer") };
+        assert_eq!(item, "jar");
+        assert_eq!(facts, [("resin".to_owned(), "1".to_owned()), ("zone".to_owned(), "north".to_owned())]);
+        assert_eq!(on, NaiveDate::from_ymd_opt(2027, 5, 1));
+    }
+
+    #[test]
+    fn help_wins_over_what_is_missing() {
+        assert!(matches!(ask("").unwrap().command, Command::Help(None)));
+        assert!(matches!(ask("help").unwrap().command, Command::Help(None)));
+        assert!(matches!(ask("print --help").unwrap().command, Command::Help(Some(Name::Print))));
+    }
+}

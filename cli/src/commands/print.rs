@@ -1,0 +1,213 @@
+//! `lidleaf print`.
+
+use std::path::{Path, PathBuf};
+
+use chrono::NaiveDate;
+use guide_data::{LanguagePack, Program};
+use locales::{Messages, t};
+use print::{PreflightItem, Severity, SheetKind};
+use serde::Serialize;
+
+use crate::args::PrintArgs;
+use crate::commands::check;
+use crate::exit::Exit;
+use crate::files::{self, sha256};
+use crate::problem::{Outcome, Problem};
+use crate::publish::{coordinator_pack, language_pack};
+use crate::run::{Report, Voice, pretty};
+use crate::sheets::{self, Sheet, SheetProblem, SheetWanted};
+use crate::words::{Words, fill};
+
+pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
+    let kind = kind(&args.sheet)?;
+    let program = files::program(&args.program)?;
+    let catalog = files::catalog(args.catalog.as_deref())?;
+    let checked = guide_data::check(&program, &catalog);
+    let tags = languages(&program, &args.languages)?;
+    let packs: Vec<LanguagePack> = tags.iter().map(|tag| language_pack(&program, &catalog, tag)).collect();
+    if !checked.publishable() {
+        let pack = language_pack(&program, &catalog, &voice.messages.lang().tag());
+        let words = Words { messages: &voice.messages, pack: &pack };
+        let text = if voice.json {
+            check::json(&program.id, false, &checked.findings, &voice.messages)
+        } else {
+            check::human(&checked.findings, words)
+        };
+        return Ok(Report { text, exit: Exit::Errors });
+    }
+    let spoken: Vec<Messages> = packs
+        .iter()
+        .map(|pack| sheets::messages(&program, pack, &coordinator_pack(&pack.language).messages))
+        .collect();
+    let words: Vec<Words<'_>> =
+        spoken.iter().zip(&packs).map(|(messages, pack)| Words { messages, pack }).collect();
+    let wanted = SheetWanted {
+        sheet: kind,
+        stream: args.stream.clone(),
+        zone: args.zone.clone(),
+        date: args.date.unwrap_or(today),
+    };
+    let sheet = sheets::sheet(&checked.guide, &program, &words, &wanted)
+        .map_err(|problem| refused(problem, &checked.guide))?;
+    let made = print::bundled_fonts().and_then(|fonts| print::make(&sheet.job, &fonts, print::PRESS_PROFILE));
+    let (pdf, preflight) = match made {
+        Ok(artifact) => (Some(artifact.pdf), artifact.preflight),
+        Err(error) => (None, error.items),
+    };
+    let stopped = preflight.iter().any(|item| item.severity == Severity::Error);
+    let mut told = Told { sheet: &sheet, preflight: &preflight, file: None, bytes: None };
+    if let Some(pdf) = pdf.filter(|_| !stopped) {
+        let file = place(args.out.as_deref(), &program.id, &wanted, &tags);
+        files::write(&file, &pdf)?;
+        told.file = Some(file);
+        told.bytes = Some(pdf);
+    }
+    let exit = if told.file.is_some() { Exit::Done } else { Exit::Errors };
+    let text = if voice.json { told.json(voice) } else { told.human(voice, words.first().copied()) };
+    Ok(Report { text, exit })
+}
+
+fn kind(word: &str) -> Outcome<SheetKind> {
+    match word {
+        "lid" => Some(SheetKind::CartLid),
+        "postcard" => Some(SheetKind::PostcardMailer),
+        other => SheetKind::from_id(other),
+    }
+    .ok_or_else(|| Problem::usage("cli-usage-sheet").with("word", word))
+}
+
+/// The languages asked for, else the first of the program that a sheet has room for.
+fn languages(program: &Program, asked: &[String]) -> Outcome<Vec<String>> {
+    if asked.is_empty() {
+        return Ok(program.languages.iter().take(sheets::MOST_LANGUAGES).cloned().collect());
+    }
+    if let Some(unknown) = asked.iter().find(|tag| !program.languages.contains(tag)) {
+        return Err(Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
+            .with("language", unknown.as_str())
+            .with("known", program.languages.join(", ")));
+    }
+    Ok(asked.to_vec())
+}
+
+fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
+    let ids = |ids: Vec<&str>| ids.join(", ");
+    match problem {
+        SheetProblem::UnknownStream(stream) => Problem::new(Exit::NotFound, "cli-unknown-stream")
+            .with("stream", stream)
+            .with("known", ids(guide.streams.iter().map(|stream| stream.id.as_str()).collect())),
+        SheetProblem::UnknownZone(zone) => Problem::new(Exit::NotFound, "cli-unknown-zone")
+            .with("zone", zone)
+            .with("known", ids(guide.zones.iter().map(|zone| zone.id.as_str()).collect())),
+        SheetProblem::Languages(count) => {
+            Problem::usage("cli-too-many-languages").with("count", count.to_string())
+        }
+    }
+}
+
+/// The file to write: as named, or named after what it shows.
+fn place(out: Option<&Path>, program: &str, wanted: &SheetWanted, languages: &[String]) -> PathBuf {
+    let folder = match out {
+        Some(out) if !out.is_dir() => return out.to_owned(),
+        Some(out) => out,
+        None => Path::new(""),
+    };
+    let mut parts = vec![program, wanted.sheet.id()];
+    parts.extend(wanted.stream.as_deref());
+    parts.extend(wanted.zone.as_deref());
+    parts.extend(languages.iter().map(String::as_str));
+    // Ids may hold anything until they are checked; a file's name may not.
+    let name: String =
+        parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
+    folder.join(format!("{name}.pdf"))
+}
+
+/// What came of it.
+struct Told<'a> {
+    sheet: &'a Sheet,
+    preflight: &'a [PreflightItem],
+    file: Option<PathBuf>,
+    bytes: Option<Vec<u8>>,
+}
+
+#[derive(Serialize)]
+struct Json<'a> {
+    format: &'static str,
+    version: u32,
+    file: Option<String>,
+    bytes: Option<usize>,
+    sha256: Option<String>,
+    preflight: Vec<Item<'a>>,
+    shortened: Vec<Shortened<'a>>,
+    job: &'a print::SheetJob,
+}
+
+#[derive(Serialize)]
+struct Item<'a> {
+    #[serde(flatten)]
+    item: &'a PreflightItem,
+    words: String,
+}
+
+#[derive(Serialize)]
+struct Shortened<'a> {
+    item: &'a str,
+    fidelity: f64,
+}
+
+impl Told<'_> {
+    fn json(&self, voice: &Voice) -> String {
+        pretty(&Json {
+            format: "lidleaf-sheet",
+            version: 1,
+            file: self.file.as_ref().map(|file| file.display().to_string()),
+            bytes: self.bytes.as_ref().map(Vec::len),
+            sha256: self.bytes.as_deref().map(sha256),
+            preflight: self
+                .preflight
+                .iter()
+                .map(|item| Item { item, words: message(item, &voice.messages) })
+                .collect(),
+            shortened: self
+                .sheet
+                .shortened
+                .iter()
+                .map(|(item, fidelity)| Shortened { item, fidelity: *fidelity })
+                .collect(),
+            job: &self.sheet.job,
+        })
+    }
+
+    fn human(&self, voice: &Voice, words: Option<Words<'_>>) -> String {
+        let messages = &voice.messages;
+        let mut lines = Vec::new();
+        for item in self.preflight.iter().filter(|item| item.severity != Severity::Pass) {
+            let severity = match item.severity {
+                Severity::Error => t!(messages, "cli-severity-error"),
+                _ => t!(messages, "cli-severity-warning"),
+            };
+            lines.push(t!(messages, "cli-finding", severity = severity, message = message(item, messages)));
+        }
+        for (item, fidelity) in &self.sheet.shortened {
+            let name = words.map_or_else(|| item.clone(), |words| words.item(item));
+            // Rounded down: "100%" would deny what the line is here to say.
+            let share = messages.percent((fidelity * 100.0).floor() / 100.0, 0);
+            lines.push(t!(messages, "cli-sheet-shortened", item = name, percent = share));
+        }
+        let count = |severity| self.preflight.iter().filter(|item| item.severity == severity).count();
+        let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
+        lines.push(match (errors, warnings) {
+            (0, 0) => t!(messages, "cli-preflight-pass"),
+            (0, _) => t!(messages, "cli-preflight-warnings", count = warnings),
+            _ => t!(messages, "cli-preflight-errors", count = errors),
+        });
+        if let Some(file) = &self.file {
+            lines.push(t!(messages, "cli-written", file = file.display().to_string()));
+        }
+        lines.join("\n") + "\n"
+    }
+}
+
+/// In the reader's language where there are words for it, else in English as `print` says it.
+fn message(item: &PreflightItem, messages: &Messages) -> String {
+    fill(messages, &format!("preflight-{}", item.code), &item.args).unwrap_or_else(|| item.message.clone())
+}

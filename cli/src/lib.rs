@@ -1,0 +1,33 @@
+//! The native command line, `lidleaf`, and what it shares with the app: the step from a guide to a sheet.
+//!
+//! Nothing here decides what is accepted: [`guide_data`] does. This crate reads files, asks, and writes
+//! what came of it. Without the feature `native` only the shared part is left, which knows no files, no
+//! network and no clock.
+
+pub mod sheets;
+mod words;
+
+#[cfg(feature = "native")]
+mod args;
+#[cfg(feature = "native")]
+mod commands;
+#[cfg(feature = "native")]
+mod exit;
+#[cfg(feature = "native")]
+mod files;
+#[cfg(feature = "native")]
+mod problem;
+#[cfg(feature = "native")]
+mod publish;
+#[cfg(feature = "native")]
+mod run;
+#[cfg(feature = "native")]
+mod serve;
+
+#[cfg(feature = "native")]
+pub use exit::Exit;
+#[cfg(feature = "native")]
+pub use run::{World, run};
+#[cfg(feature = "native")]
+pub use serve::Server;
+pub use words::Words;

@@ -1,0 +1,102 @@
+//! `lidleaf publish`: the guide, its words and the app as a folder of files for any web host.
+//!
+//! All addresses are relative, so that the folder works at the root of a host and anywhere below it.
+
+mod app;
+mod folder;
+mod list;
+mod words;
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use guide_data::{Catalog, Checked, LanguagePack, Program};
+use locales::Lang;
+use serde_json::Value;
+
+use crate::exit::Exit;
+use crate::problem::{Outcome, Problem};
+
+pub(crate) use words::{coordinator_pack, language_pack};
+
+/// What was published.
+pub(crate) struct Published {
+    pub(crate) files: usize,
+    pub(crate) bytes: u64,
+    pub(crate) version: String,
+}
+
+/// The app's copy of the message files: a published folder carries them in its packs instead.
+const MESSAGES: &str = "locales/";
+/// The app's description for a phone's home screen, filled in with the program's name.
+const MANIFEST: &str = "manifest.webmanifest";
+
+/// Writes a checked program's folder. Nothing is written before everything is ready.
+pub(crate) fn publish(
+    program: &Program,
+    catalog: &Catalog,
+    checked: &Checked,
+    app: &Path,
+    out: &Path,
+) -> Outcome<Published> {
+    apart(app, out)?;
+    // Said before any work: a folder that cannot be replaced will not become so by waiting.
+    folder::may_replace(out)?;
+    let mut files = app::read(app)?;
+    files.retain(|path, _| !path.starts_with(MESSAGES));
+    add_data(&mut files, program, catalog, checked);
+    if let Some(manifest) = files.get_mut(MANIFEST) {
+        fill_manifest(manifest, program);
+    }
+    let version = list::version(&files);
+    let listed = list::write(&files, &version);
+    files.insert(list::LIST.to_owned(), listed);
+    folder::replace(out, &files)?;
+    let bytes = files.values().map(|bytes| bytes.len() as u64).sum();
+    Ok(Published { files: files.len(), bytes, version })
+}
+
+/// Refuses folders that lie inside each other: publishing would replace the app, or copy itself.
+fn apart(app: &Path, out: &Path) -> Outcome<()> {
+    let whole = |path: &Path| std::fs::canonicalize(path).or_else(|_| std::path::absolute(path));
+    if let (Ok(app_at), Ok(out_at)) = (whole(app), whole(out))
+        && (app_at.starts_with(&out_at) || out_at.starts_with(&app_at))
+    {
+        return Err(Problem::new(Exit::Blocked, "cli-out-in-app")
+            .with("app", app.display().to_string())
+            .file(out));
+    }
+    Ok(())
+}
+
+fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, checked: &Checked) {
+    let mut guide = checked.guide.clone();
+    guide.fill_hours(program);
+    files.insert("data/guide.json".to_owned(), list::json(&guide));
+    files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
+    files.insert("data/catalog.json".to_owned(), list::json(catalog));
+    for language in &program.languages {
+        let pack: LanguagePack = language_pack(program, catalog, language);
+        files.insert(format!("data/lang/{language}.json"), list::json(&pack));
+    }
+    // The coordinator's own screens are in every language there is, whatever the program speaks.
+    for language in locales::supported() {
+        let pack = coordinator_pack(language.tag);
+        files.insert(format!("data/coordinator-{}.json", language.tag), list::json(&pack));
+    }
+}
+
+/// Puts the program's name and language into the manifest. One that cannot be read is left as the app
+/// has it: the guide works without.
+fn fill_manifest(manifest: &mut Vec<u8>, program: &Program) {
+    let Ok(Value::Object(mut fields)) = serde_json::from_slice::<Value>(manifest) else { return };
+    let language = &program.source_language;
+    if let Some(name) = program.name.get(language) {
+        fields.insert("name".to_owned(), name.into());
+        fields.insert("short_name".to_owned(), name.into());
+    }
+    let lang: Lang = language.parse().unwrap_or_default();
+    fields.insert("lang".to_owned(), lang.tag().into());
+    fields.insert("dir".to_owned(), lang.direction().html().into());
+    *manifest = crate::run::pretty(&fields).into_bytes();
+}

@@ -1,0 +1,270 @@
+//! From a guide to the words of a sheet.
+//!
+//! The app and the command line both come through here, so the same program, languages and date make
+//! the same job, and with it the same bytes of PDF. Which lines a sheet has, and what each may leave
+//! out, is decided by [`guide_data::summarise`]; here they are only put into words.
+
+use chrono::NaiveDate;
+use guide_data::{Guide, LanguagePack, Line as SummaryLine, Program, Summary, SummaryWanted, summarise};
+use locales::{Lang, Messages, t};
+use print::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
+
+use crate::words::Words;
+
+/// The most languages a sheet takes.
+pub const MOST_LANGUAGES: usize = 3;
+
+/// Which sheet is wanted, and about what.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SheetWanted {
+    /// The sheet.
+    pub sheet: SheetKind,
+    /// The stream it is about; none named means the recycling stream.
+    pub stream: Option<String>,
+    /// For this service zone alone; none named means all.
+    pub zone: Option<String>,
+    /// The date of the job, and the day on which its rules are looked at.
+    pub date: NaiveDate,
+}
+
+/// Why there is no sheet to be made. Words are in `locales` under `cli-<code>`.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum SheetProblem {
+    /// There is no such stream, or none at all.
+    UnknownStream(String),
+    /// There is no such zone.
+    UnknownZone(String),
+    /// No language, or more than [`MOST_LANGUAGES`].
+    Languages(usize),
+}
+
+/// A sheet's words, and what a person should know about them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sheet {
+    /// What `print` makes the file from.
+    pub job: SheetJob,
+    /// Lines that are short of the whole truth, by item, with the share of cases in which following the
+    /// line alone leads to the right place (below 1).
+    pub shortened: Vec<(String, f64)>,
+}
+
+/// The messages of a language for a sheet of a program: those of its pack, and those that only the
+/// coordinator's screens carry.
+///
+/// Values are not wrapped in isolating marks: `print` isolates by itself.
+#[must_use]
+pub fn messages(program: &Program, pack: &LanguagePack, desk: &[String]) -> Messages {
+    let lang: Lang = pack.language.parse().unwrap_or_default();
+    let region = region(program, &lang);
+    let sources: Vec<&str> = pack.messages.iter().chain(desk).map(String::as_str).collect();
+    let (messages, _) = Messages::from_ftl(lang.with_region(&region), &sources);
+    messages.isolating(false)
+}
+
+/// The region whose units and number symbols hold for a program's readers in a language. A guide is of
+/// one place: where the language does not state a region, that of the program's source language holds.
+#[must_use]
+pub fn region(program: &Program, lang: &Lang) -> String {
+    let place: Lang = program.source_language.parse().unwrap_or_default();
+    lang.region().or(place.region()).unwrap_or(HOME).to_owned()
+}
+
+/// The region of a program that states none, as on the resident's screens.
+const HOME: &str = "US";
+
+/// The job for a sheet in one to three languages, the first leading.
+///
+/// # Errors
+/// When the stream or zone does not exist, or the number of languages is not one to three.
+pub fn sheet(
+    guide: &Guide,
+    program: &Program,
+    languages: &[Words<'_>],
+    wanted: &SheetWanted,
+) -> Result<Sheet, SheetProblem> {
+    let Some(first) = languages.first().filter(|_| languages.len() <= MOST_LANGUAGES) else {
+        return Err(SheetProblem::Languages(languages.len()));
+    };
+    let stream = stream(guide, wanted)?;
+    if let Some(zone) = &wanted.zone
+        && !guide.zones.iter().any(|known| known.id == *zone)
+    {
+        return Err(SheetProblem::UnknownZone(zone.clone()));
+    }
+    let (yes, no, elsewhere) = budget(wanted.sheet, languages.len());
+    let summary = summarise(
+        guide,
+        &SummaryWanted {
+            stream: Some(stream.clone()),
+            zone: wanted.zone.clone(),
+            yes,
+            no,
+            elsewhere,
+            day: Some(wanted.date),
+        },
+    );
+    let shortened = shortened(&summary);
+    let blocks =
+        languages.iter().map(|words| block(guide, &summary, *words, &stream, wanted)).collect::<Vec<_>>();
+    let title = blocks.first().map(|block| block.title.clone()).unwrap_or_default();
+    let jurisdiction = first.text("program.name").unwrap_or(&program.id).to_owned();
+    let job = SheetJob {
+        sheet: wanted.sheet,
+        qr_url: address(&guide.guide_url, languages),
+        short_url: program.print.short_url.clone(),
+        job_name: format!("{jurisdiction} – {title}"),
+        jurisdiction,
+        edition: guide.edition.label.clone(),
+        date: wanted.date.format("%Y-%m-%d").to_string(),
+        return_address: program.contact.address.clone(),
+        indicia: program.print.indicia.clone(),
+        addressee: Vec::new(),
+        print_notice: first.text("print.statement").unwrap_or_default().to_owned(),
+        viewing_distance: SheetJob::arms_length(),
+        languages: blocks,
+    };
+    Ok(Sheet { job, shortened })
+}
+
+/// The stream asked for, else the recycling stream, else the first.
+fn stream(guide: &Guide, wanted: &SheetWanted) -> Result<String, SheetProblem> {
+    let found = match &wanted.stream {
+        Some(id) => guide.streams.iter().find(|stream| stream.id == *id),
+        None => guide.streams.iter().find(|stream| stream.kind == "recycling").or(guide.streams.first()),
+    };
+    found
+        .map(|stream| stream.id.clone())
+        .ok_or_else(|| SheetProblem::UnknownStream(wanted.stream.clone().unwrap_or_default()))
+}
+
+/// How many lines of yes, no and elsewhere a sheet has room for; hazards are never left out.
+///
+/// A lid has 10 to 20 things to accept and 5 to 10 to refuse; every further language needs the same
+/// room again, so there are fewer of each.
+fn budget(sheet: SheetKind, languages: usize) -> (usize, usize, usize) {
+    match (sheet, languages) {
+        (SheetKind::CartLid, 0 | 1) => (14, 8, 4),
+        (SheetKind::CartLid, 2) => (10, 6, 3),
+        (SheetKind::CartLid, _) => (7, 5, 2),
+        (SheetKind::PostcardMailer, 0 | 1) => (12, 8, 5),
+        (SheetKind::PostcardMailer, 2) => (8, 5, 3),
+        (SheetKind::PostcardMailer, _) => (6, 4, 2),
+    }
+}
+
+/// What the QR code holds: the guide in the sheet's language. A sheet in several languages leaves the
+/// choice to the reader's phone.
+fn address(guide_url: &str, languages: &[Words<'_>]) -> String {
+    let base = guide_url.split('#').next().unwrap_or_default();
+    match languages {
+        [only] => format!("{base}#/{}/", only.pack.language),
+        _ => base.to_owned(),
+    }
+}
+
+fn shortened(summary: &Summary) -> Vec<(String, f64)> {
+    let lines = summary.yes.iter().chain(&summary.no).chain(&summary.elsewhere);
+    lines.filter(|line| line.fidelity < 1.0).map(|line| (line.item.clone(), line.fidelity)).collect()
+}
+
+fn block(
+    guide: &Guide,
+    summary: &Summary,
+    words: Words<'_>,
+    stream: &str,
+    wanted: &SheetWanted,
+) -> LanguageBlock {
+    let messages = words.messages;
+    let sections = [
+        (Tone::Yes, t!(messages, "sheet-heading-yes"), &summary.yes),
+        (Tone::No, t!(messages, "sheet-heading-no"), &summary.no),
+        (Tone::Elsewhere, t!(messages, "sheet-heading-elsewhere"), &summary.elsewhere),
+        (Tone::Caution, t!(messages, "sheet-heading-caution"), &summary.hazards),
+    ];
+    LanguageBlock {
+        lang: words.pack.language.clone(),
+        direction: if words.pack.direction == "rtl" { Direction::Rtl } else { Direction::Ltr },
+        title: title(guide, words, stream, wanted.zone.as_deref()),
+        sections: sections
+            .into_iter()
+            .filter(|(_, _, lines)| !lines.is_empty())
+            .map(|(tone, heading, lines)| Section {
+                tone,
+                heading,
+                lines: lines.iter().map(|line| put(guide, line, words)).collect(),
+            })
+            .collect(),
+        scan: t!(messages, "sheet-scan"),
+        footer: footer(guide, words, stream, wanted),
+        reviewed: !words.pack.unreviewed,
+    }
+}
+
+/// The container's name, which is what stands before the reader; the stream's where there are several.
+fn title(guide: &Guide, words: Words<'_>, stream: &str, zone: Option<&str>) -> String {
+    match guide.containers(stream, zone).as_slice() {
+        [only] => words.text(&format!("container.{}", only.id)).map(str::to_owned),
+        _ => None,
+    }
+    .unwrap_or_else(|| words.named("stream", stream))
+}
+
+/// One line: the thing, under which condition, and where to when that is not here.
+fn put(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> Line {
+    let messages = words.messages;
+    // A caution speaks of the whole class: one item that stands for it would make the others seem safe.
+    let name = match &line.hazard {
+        Some(class) => words.say(&format!("value-hazard-{class}")),
+        None => words.item(&line.item),
+    };
+    let conditions: Vec<String> = line
+        .qualifiers
+        .iter()
+        .filter(|_| line.hazard.is_none())
+        .map(|(fact, labels)| {
+            let values: Vec<String> = labels.iter().map(|label| words.value(fact, label)).collect();
+            messages.list_or(&values)
+        })
+        .collect();
+    let mut text = name;
+    if !conditions.is_empty() {
+        text = t!(messages, "sheet-line-when", item = text, condition = messages.list_and(&conditions));
+    }
+    if let Some(place) = elsewhere(guide, line, words) {
+        text = t!(messages, "sheet-line-where", item = text, place = place);
+    }
+    let pictogram = guide
+        .item_index(&line.item)
+        .and_then(|at| guide.items.get(at))
+        .map(|item| item.pictogram.clone())
+        .filter(|id| print::pictogram(id).is_some());
+    Line { text, pictogram, hazard: line.hazard.is_some() }
+}
+
+/// The channel of a thing, or its own stream; the refuse stream goes without saying.
+fn elsewhere(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> Option<String> {
+    if let Some(channel) = &line.channel {
+        return Some(words.named("channel", channel));
+    }
+    let stream = line.stream.as_ref()?;
+    let refuse = guide.streams.iter().any(|known| known.id == *stream && known.kind == "refuse");
+    (!refuse).then(|| words.named("stream", stream))
+}
+
+fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -> Vec<String> {
+    let messages = words.messages;
+    let mut lines = Vec::new();
+    // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not.
+    if wanted.sheet == SheetKind::PostcardMailer {
+        for container in guide.containers(stream, wanted.zone.as_deref()) {
+            if let Some(text) = words.text(&format!("container.{}.set-out", container.id)) {
+                lines.push(text.to_owned());
+            }
+        }
+    }
+    let phone = guide.contact.phone.trim();
+    if let (Some(name), false) = (words.text("contact.name"), phone.is_empty()) {
+        lines.push(t!(messages, "sheet-contact", name = name, phone = phone));
+    }
+    lines
+}

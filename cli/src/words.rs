@@ -1,0 +1,141 @@
+//! A guide's parts in the words of one language: the program's own texts first, then messages.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+use guide_data::{Dimension, Ends, LanguagePack, Measure, Outcome, ValueLabel, dimension_of};
+use locales::{DateStyle, Messages, Quantity, Rounding, Value, t};
+
+/// The words of one language for one guide.
+#[derive(Debug, Clone, Copy)]
+pub struct Words<'w> {
+    /// The messages of the language.
+    pub messages: &'w Messages,
+    /// The program's texts and the items' names in it.
+    pub pack: &'w LanguagePack,
+}
+
+impl Words<'_> {
+    /// The message of a key that depends on an id; the key itself where there is none.
+    pub(crate) fn say(&self, key: &str) -> String {
+        self.messages.t(key, &locales::args!())
+    }
+
+    fn maybe(&self, key: &str) -> Option<String> {
+        self.messages.find(key, &locales::args!()).map(|found| found.text)
+    }
+
+    /// A text of the program, when somebody wrote it.
+    #[must_use]
+    pub fn text(&self, key: &str) -> Option<&str> {
+        self.pack.texts.get(key).map(|text| text.trim()).filter(|text| !text.is_empty())
+    }
+
+    /// The name of a stream, channel, zone or site: what the program calls it, else its id.
+    #[must_use]
+    pub fn named(&self, kind: &str, id: &str) -> String {
+        self.text(&format!("{kind}.{id}")).unwrap_or(id).to_owned()
+    }
+
+    /// An item's name.
+    #[must_use]
+    pub fn item(&self, id: &str) -> String {
+        self.pack.names.get(id).and_then(|names| names.first()).cloned().unwrap_or_else(|| id.to_owned())
+    }
+
+    /// An item, or a part of it: "Jar, its lid".
+    #[must_use]
+    pub fn subject(&self, item: &str, part: Option<&str>) -> String {
+        let item = self.item(item);
+        match part {
+            None => item,
+            Some(part) => {
+                t!(self.messages, "cli-part", item = item, part = self.say(&format!("part-{part}")))
+            }
+        }
+    }
+
+    /// A preparation step: the program's own, else the standard one.
+    #[must_use]
+    pub fn step(&self, id: &str) -> String {
+        self.text(&format!("step.{id}")).map_or_else(|| self.say(&format!("prep-{id}")), str::to_owned)
+    }
+
+    /// Why: the deciding rule's own words, else the standard reason.
+    #[must_use]
+    pub fn reason(&self, outcome: &Outcome) -> Option<String> {
+        let own = outcome.rules.first().and_then(|rule| self.text(&format!("rule.{rule}")));
+        own.map(str::to_owned)
+            .or_else(|| outcome.reason.as_ref().and_then(|reason| self.maybe(&format!("reason-{reason}"))))
+    }
+
+    /// A value of a fact.
+    #[must_use]
+    pub fn value(&self, fact: &str, label: &ValueLabel) -> String {
+        match label {
+            ValueLabel::Value(value) => match fact {
+                "zone" => self.named("zone", value),
+                "item" => self.item(value),
+                "category" => self.say(&format!("category-{value}")),
+                _ => self.say(&format!("value-{fact}-{value}")),
+            },
+            ValueLabel::Range(Ends { at_least, over, at_most, under }) => {
+                let stated = |bound: &Option<String>| bound.as_ref().map(|words| self.measure(fact, words));
+                let low = stated(at_least).or_else(|| stated(over));
+                let high = stated(at_most).or_else(|| stated(under));
+                match (low, high) {
+                    (Some(low), Some(high)) => t!(self.messages, "range-between", low = low, high = high),
+                    (Some(low), None) if at_least.is_some() => {
+                        t!(self.messages, "range-at-least", value = low)
+                    }
+                    (Some(low), None) => t!(self.messages, "range-over", value = low),
+                    (None, Some(high)) if at_most.is_some() => {
+                        t!(self.messages, "range-at-most", value = high)
+                    }
+                    (None, Some(high)) => t!(self.messages, "range-under", value = high),
+                    (None, None) => t!(self.messages, "range-any"),
+                }
+            }
+        }
+    }
+
+    /// A stated measure, or day, as the language's readers write it.
+    #[must_use]
+    pub fn measure(&self, fact: &str, stated: &str) -> String {
+        let Some(dimension) = dimension_of(fact) else {
+            let day = stated.trim().parse::<NaiveDate>();
+            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, DateStyle::Long));
+        };
+        let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
+        let quantity = match dimension {
+            Dimension::Length => Quantity::micrometres(measure.value),
+            Dimension::Volume => Quantity::nanolitres(measure.value),
+            Dimension::Mass => Quantity::micrograms(measure.value),
+            Dimension::Count => Quantity::thousandths(measure.value),
+        };
+        self.messages.measure(quantity, Rounding::Everyday)
+    }
+
+    /// A fact with a value: "Resin mark: 5".
+    #[must_use]
+    pub fn fact_value(&self, fact: &str, label: &ValueLabel) -> String {
+        let (name, value) = (self.say(&format!("fact-{fact}")), self.value(fact, label));
+        t!(self.messages, "cli-fact-value", fact = name, value = value)
+    }
+
+    /// Where an outcome sends a thing; `None` when nowhere in particular.
+    #[must_use]
+    pub fn destination(&self, outcome: &Outcome) -> Option<String> {
+        let stream = outcome.stream.as_ref().map(|id| self.named("stream", id));
+        stream.or_else(|| outcome.channel.as_ref().map(|id| self.named("channel", id)))
+    }
+}
+
+/// A message with values that are known only as a map.
+pub(crate) fn fill(messages: &Messages, key: &str, args: &BTreeMap<String, String>) -> Option<String> {
+    let mut values = locales::Args::new();
+    for (name, value) in args {
+        values.set(name.as_str(), Value::from(value.as_str()));
+    }
+    messages.find(key, &values).map(|found| found.text)
+}
