@@ -2,13 +2,18 @@
 
 mod app_files;
 mod apt;
+mod bench;
+mod budget;
 mod digest;
 mod place;
 mod problem;
 mod process;
 mod say;
+mod schema;
 mod site;
+mod stages;
 mod toolchain;
+mod tools;
 mod wasm;
 
 use std::process::ExitCode;
@@ -24,7 +29,12 @@ const USAGE: &str = "\
 cargo xtask TASK
 
   run [--port N] [--no-serve] [--dev]   build everything and serve the demo at a local address
+  test [--only STAGE]...                set up what tests need and run every test
   wasm [--dev]                          build only the app, into dist/app
+  budget                                measure what phones download, and enforce the limits
+  bench                                 run the benchmarks and print their medians
+  schema [--check]                      write the program file's JSON Schema, or check it
+  tools                                 set up what tests need, and nothing else
 
 --dev compiles the app quickly and large, to look at a change.
 ";
@@ -56,7 +66,12 @@ fn perform() -> Outcome<()> {
     let place = Place::find()?;
     match task.as_str() {
         "run" => site::run(&place, &run_options(args)?),
-        "wasm" => wasm::build(&place, only_profile(args)?),
+        "test" => stages::run(&place, &only(args)?),
+        "wasm" => wasm::build(&place, profile(flag(args, "dev")?)),
+        "budget" => nothing(args).and_then(|()| budget::run(&place)),
+        "bench" => nothing(args).and_then(|()| bench::run(&place)),
+        "schema" => schema::run(&place, flag(args, "check")?),
+        "tools" => nothing(args).and_then(|()| tools::ensure(&place)),
         other => Err(misread(format!("there is no task \"{other}\"").into())),
     }
 }
@@ -80,13 +95,40 @@ fn run_options(mut args: lexopt::Parser) -> Outcome<RunOptions> {
     Ok(options)
 }
 
-fn only_profile(mut args: lexopt::Parser) -> Outcome<Profile> {
-    let mut profile = Profile::Ship;
+fn profile(dev: bool) -> Profile {
+    if dev { Profile::Dev } else { Profile::Ship }
+}
+
+/// Reads the stages that `--only` names.
+fn only(mut args: lexopt::Parser) -> Outcome<Vec<String>> {
+    let mut stages = Vec::new();
     while let Some(arg) = args.next().map_err(misread)? {
         match arg {
-            Long("dev") => profile = Profile::Dev,
+            Long("only") => {
+                let value = args.value().map_err(misread)?;
+                stages.push(value.to_string_lossy().into_owned());
+            }
             other => return Err(misread(other.unexpected())),
         }
     }
-    Ok(profile)
+    Ok(stages)
+}
+
+/// Whether this flag, the only one allowed, was given.
+fn flag(mut args: lexopt::Parser, name: &str) -> Outcome<bool> {
+    let mut given = false;
+    while let Some(arg) = args.next().map_err(misread)? {
+        match arg {
+            Long(flag) if flag == name => given = true,
+            other => return Err(misread(other.unexpected())),
+        }
+    }
+    Ok(given)
+}
+
+fn nothing(mut args: lexopt::Parser) -> Outcome<()> {
+    match args.next().map_err(misread)? {
+        None => Ok(()),
+        Some(other) => Err(misread(other.unexpected())),
+    }
 }

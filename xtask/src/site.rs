@@ -66,7 +66,7 @@ pub(crate) fn build(place: &Place, profile: Profile) -> Outcome<PathBuf> {
 }
 
 /// Builds the command line in release: it prints sheets and is what a coordinator uses.
-fn build_lidleaf(place: &Place) -> Outcome<PathBuf> {
+pub(crate) fn build_lidleaf(place: &Place) -> Outcome<PathBuf> {
     say::step("compiling the command line, lidleaf");
     let mut cargo = place.cargo();
     cargo.args(["build", "--release", "--package", "lidleaf"]);

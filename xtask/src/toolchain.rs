@@ -53,27 +53,11 @@ impl Toolchain {
         }
     }
 
-    /// The compiler's own description of itself.
-    fn version(self, place: &Place) -> Outcome<String> {
-        match self {
-            Self::Host => process::output(Command::new("rustc").arg("-vV").current_dir(place.root())),
-            Self::Debian => debian_version(),
-        }
-    }
-
     /// Whether Clippy can check the app with this compiler.
     pub(crate) fn has_clippy(self, place: &Place) -> bool {
         let mut command = self.cargo(place);
         command.args(["clippy", "--version"]);
         process::output(&mut command).is_ok()
-    }
-
-    /// The package that brings Clippy for Debian's compiler.
-    pub(crate) fn clippy_package(self) -> Option<&'static str> {
-        match self {
-            Self::Host => None,
-            Self::Debian => Some("rust-web-clippy"),
-        }
     }
 }
 

@@ -52,7 +52,6 @@ pub(crate) fn build(place: &Place, profile: Profile) -> Outcome<()> {
     let root = place.root();
     app_files::copy(&root.join("app/static"), &app, "", |_| true, &mut kept)?;
     app_files::copy(&root.join("print/fonts"), &app, "fonts/", ships, &mut kept)?;
-    app_files::copy(&root.join("locales"), &app, "locales/", is_messages, &mut kept)?;
     app_files::finish(&app, &kept)
 }
 
@@ -60,10 +59,6 @@ pub(crate) fn build(place: &Place, profile: Profile) -> Outcome<()> {
 fn ships(name: &str) -> bool {
     let extension = Path::new(name).extension().and_then(|extension| extension.to_str());
     matches!(extension, Some("ttf" | "otf" | "woff2" | "txt"))
-}
-
-fn is_messages(name: &str) -> bool {
-    name.ends_with(".ftl") && !name.starts_with("tests/")
 }
 
 fn compile(place: &Place, toolchain: Toolchain, profile: Profile) -> Outcome<()> {
@@ -80,9 +75,12 @@ fn compile(place: &Place, toolchain: Toolchain, profile: Profile) -> Outcome<()>
         .args(["--target", TARGET, "--profile", profile.name()])
         .arg("--target-dir")
         .arg(place.wasm_target())
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags(place)?);
+        .env(FLAGS, flags(place)?);
     process::run(&mut cargo)
 }
+
+/// Where cargo reads the compiler's flags for the browser, and for it alone.
+pub(crate) const FLAGS: &str = "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS";
 
 /// Panic messages name source files. Without this they would carry the folders of the machine that
 /// built the app into every phone, and two machines would never build the same bytes.

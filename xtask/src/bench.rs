@@ -1,0 +1,101 @@
+//! `cargo xtask bench`: the benchmarks, as one table of medians.
+
+use std::fs;
+use std::path::Path;
+
+use serde_json::Value;
+
+use crate::place::{self, Place};
+use crate::problem::{Outcome, Problem};
+use crate::process;
+use crate::say;
+
+/// Runs the benchmarks of the `tests` crate and prints the median of each, with its interval.
+pub(crate) fn run(place: &Place) -> Outcome<()> {
+    let results = place.target().join("criterion");
+    forget(&results)?;
+    say::step("running the benchmarks (minutes)");
+    process::run(place.cargo().args(["bench", "--package", "lidleaf-tests", "--benches"]))?;
+    let rows = medians(&results)?;
+    if rows.is_empty() {
+        return Err(Problem::new("no benchmark left a result")
+            .next("see whether tests/benches has any: `cargo bench -p lidleaf-tests`"));
+    }
+    print!("\n{}", say::table(&["benchmark", "median", "95 % from", "to"], &rows));
+    Ok(())
+}
+
+/// Removes the latest results, so that a benchmark that is gone leaves no row.
+fn forget(results: &Path) -> Outcome<()> {
+    for path in latest(results)? {
+        fs::remove_file(&path).map_err(|error| Problem::file("remove", &path, &error))?;
+    }
+    Ok(())
+}
+
+fn latest(results: &Path) -> Outcome<Vec<std::path::PathBuf>> {
+    if !results.is_dir() {
+        return Ok(Vec::new());
+    }
+    let files = place::files_below(results)?;
+    let estimates = files.iter().filter(|name| name.ends_with("/new/estimates.json"));
+    Ok(estimates.map(|name| results.join(name)).collect())
+}
+
+fn medians(results: &Path) -> Outcome<Vec<Vec<String>>> {
+    let mut rows = Vec::new();
+    for path in latest(results)? {
+        let estimates = json(&path)?;
+        let about = json(&path.with_file_name("benchmark.json"))?;
+        let name = about.get("full_id").and_then(Value::as_str).unwrap_or_default();
+        let number = |pointer: &str| {
+            estimates
+                .pointer(pointer)
+                .and_then(Value::as_f64)
+                .ok_or_else(|| Problem::new(format!("{} has no {pointer}", path.display())))
+        };
+        rows.push(vec![
+            name.to_owned(),
+            time(number("/median/point_estimate")?),
+            time(number("/median/confidence_interval/lower_bound")?),
+            time(number("/median/confidence_interval/upper_bound")?),
+        ]);
+    }
+    rows.sort();
+    Ok(rows)
+}
+
+fn json(path: &Path) -> Outcome<Value> {
+    serde_json::from_slice(&place::read(path)?)
+        .map_err(|error| Problem::new(format!("{} is not JSON: {error}", path.display())))
+}
+
+/// Nanoseconds in the unit that reads best.
+fn time(nanoseconds: f64) -> String {
+    for (unit, size) in [("s", 1e9), ("ms", 1e6), ("µs", 1e3)] {
+        if nanoseconds >= size {
+            return format!("{:.2} {unit}", nanoseconds / size);
+        }
+    }
+    format!("{nanoseconds:.1} ns")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn medians_are_read_from_the_latest_results() {
+        let folder = std::env::temp_dir().join(format!("xtask-bench-{}", std::process::id()));
+        let new = folder.join("compile/demo/new");
+        let estimates = r#"{"median":{"point_estimate":1234567.0,
+            "confidence_interval":{"lower_bound":900.0,"upper_bound":12.5}}}"#;
+        place::write(&new.join("estimates.json"), estimates.as_bytes()).unwrap();
+        place::write(&new.join("benchmark.json"), br#"{"full_id":"compile/demo"}"#).unwrap();
+        let rows = medians(&folder).unwrap();
+        assert_eq!(rows, [["compile/demo", "1.23 ms", "900.0 ns", "12.5 ns"]]);
+        forget(&folder).unwrap();
+        assert!(medians(&folder).unwrap().is_empty());
+        fs::remove_dir_all(&folder).unwrap();
+    }
+}

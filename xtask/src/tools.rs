@@ -1,0 +1,108 @@
+//! What the tests need besides cargo: a browser, and programs that judge the sheets from outside.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use crate::apt;
+use crate::place::Place;
+use crate::problem::{Outcome, Problem};
+use crate::process;
+use crate::say;
+
+/// A program, or a file where it begins with `/`, the Debian package that brings it, and its use.
+struct Tool {
+    needs: &'static str,
+    package: &'static str,
+    why: &'static str,
+}
+
+const TOOLS: &[Tool] = &[
+    Tool { needs: "chromium", package: "chromium", why: "browser tests" },
+    Tool { needs: "chromedriver", package: "chromium-driver", why: "steers the browser" },
+    Tool { needs: "qpdf", package: "qpdf", why: "judges the PDFs' structure" },
+    Tool { needs: "pdffonts", package: "poppler-utils", why: "judges fonts, boxes and text of the PDFs" },
+    Tool { needs: "mutool", package: "mupdf-tools", why: "a second reader of the PDFs" },
+    Tool { needs: "gs", package: "ghostscript", why: "measures the PDFs' ink" },
+    Tool { needs: "zbarimg", package: "zbar-tools", why: "reads the printed QR codes" },
+    Tool { needs: "hb-shape", package: "libharfbuzz-bin", why: "the reference for shaped text" },
+    Tool {
+        needs: "/usr/share/unicode/BidiCharacterTest.txt",
+        package: "unicode-data",
+        why: "Unicode's own tests",
+    },
+    Tool { needs: "npm", package: "npm", why: "installs axe-core, which judges accessibility" },
+];
+
+/// What npm installs, below `xtask/npm`; the browser tests read the path from `LIDLEAF_AXE`.
+const AXE: &str = "node_modules/axe-core/axe.min.js";
+
+/// Installs what is missing, or names it with the command that does.
+pub(crate) fn ensure(place: &Place) -> Outcome<()> {
+    let missing: Vec<&Tool> = TOOLS.iter().filter(|tool| !is_there(tool.needs)).collect();
+    if !missing.is_empty() {
+        let packages: Vec<&str> = missing.iter().map(|tool| tool.package).collect();
+        if !apt::can_install() {
+            return Err(not_installable(&missing, &packages));
+        }
+        apt::ensure(&packages, "judges the tests call on")?;
+        if let Some(tool) = missing.iter().find(|tool| !is_there(tool.needs)) {
+            return Err(Problem::new(format!(
+                "the package {} is installed, but {} is not there",
+                tool.package, tool.needs
+            ))
+            .next(format!("run `apt-get install --reinstall {}`", tool.package)));
+        }
+    }
+    ensure_npm(place)
+}
+
+/// The path of axe-core's script.
+pub(crate) fn axe(place: &Place) -> PathBuf {
+    npm_folder(place).join(AXE)
+}
+
+fn not_installable(missing: &[&Tool], packages: &[&str]) -> Problem {
+    let lines: Vec<String> = missing
+        .iter()
+        .map(|tool| format!("    {} ({}; Debian's package {})", tool.needs, tool.why, tool.package))
+        .collect();
+    Problem::new(format!("the tests need what is not installed:\n{}", lines.join("\n"))).next(format!(
+        "on Debian, as root, run `{}`; elsewhere install them with the system's package manager",
+        apt::command_line(packages)
+    ))
+}
+
+fn is_there(needs: &str) -> bool {
+    if needs.starts_with('/') { Path::new(needs).is_file() } else { process::on_path(needs) }
+}
+
+fn npm_folder(place: &Place) -> PathBuf {
+    place.root().join("xtask/npm")
+}
+
+/// Installs exactly what the lock file names, unless the installed version is that already.
+fn ensure_npm(place: &Place) -> Outcome<()> {
+    let folder = npm_folder(place);
+    if axe(place).is_file() && locked_version(&folder)? == installed_version(&folder)? {
+        return Ok(());
+    }
+    say::step("npm ci in xtask/npm (axe-core judges the screens' accessibility)");
+    let mut npm = Command::new("npm");
+    npm.args(["ci", "--no-audit", "--no-fund", "--ignore-scripts"]).current_dir(&folder);
+    process::output(&mut npm).map(drop)
+}
+
+fn locked_version(folder: &Path) -> Outcome<serde_json::Value> {
+    let lock = json(&folder.join("package-lock.json"))?;
+    Ok(lock.pointer("/packages/node_modules~1axe-core/version").cloned().unwrap_or_default())
+}
+
+fn installed_version(folder: &Path) -> Outcome<serde_json::Value> {
+    let package = json(&folder.join("node_modules/axe-core/package.json"))?;
+    Ok(package.get("version").cloned().unwrap_or_default())
+}
+
+fn json(path: &Path) -> Outcome<serde_json::Value> {
+    serde_json::from_slice(&crate::place::read(path)?)
+        .map_err(|error| Problem::new(format!("{} is not JSON: {error}", path.display())))
+}
