@@ -10,9 +10,10 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node};
-use crate::domain::{Variable, day_number};
+use crate::domain::{Variable, day_number, normalised};
 use crate::facts::FACTS;
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome};
+use crate::resolve::kind_of;
 
 /// Facts that are never asked: the phone knows the day, and the others hold unless given.
 const NEVER_ASKED: &[&str] = &["day", "origin", "proof"];
@@ -28,6 +29,8 @@ pub enum Given {
     Value(String),
     /// An interval of a measure, by its position between the guide's cuts.
     Interval(usize),
+    /// A measure as stated, with its unit: "3 in".
+    Stated(String),
     /// A civil day.
     Day(NaiveDate),
     /// "I can't tell."
@@ -174,7 +177,7 @@ impl Guide {
         let Some((variable, count)) = rest.best(&roots) else {
             return Some(Step::Answer(self.answer(subject, &rest, &roots, known)));
         };
-        Some(Step::Ask(self.question(&rest, &roots, variable, count.worst)))
+        Some(Step::Ask(self.question(&mut rest, &roots, variable, count.worst)))
     }
 
     /// How many questions an item takes from what is known.
@@ -218,6 +221,10 @@ impl Guide {
         match given {
             Given::Value(value) => known.index_of(value),
             Given::Interval(interval) => (*interval < known.size()).then_some(*interval),
+            Given::Stated(words) => {
+                let value = normalised(kind_of(variable), words).ok()?;
+                known.measured.then(|| known.interval_of(value))
+            }
             Given::Day(day) => known.measured.then(|| known.interval_of(day_number(*day))),
             Given::CannotTell => None,
         }
@@ -303,19 +310,24 @@ impl Guide {
         self.variables.get(usize::from(variable)).map(|v| v.fact.as_str())
     }
 
-    fn question(&self, rest: &Rest<'_>, roots: &[Ref], variable: u16, at_most: usize) -> Question {
+    fn question(&self, rest: &mut Rest<'_>, roots: &[Ref], variable: u16, at_most: usize) -> Question {
         let at = usize::from(variable);
         let Some(known) = self.variables.get(at) else {
             return Question { fact: String::new(), options: Vec::new(), at_most };
         };
-        let values: Vec<usize> = rest.values(variable);
+        // A value that cannot be, given what is known, is not offered.
+        let leads: Vec<(usize, Vec<Ref>)> = rest
+            .values(variable)
+            .into_iter()
+            .map(|value| (value, rest.fix_all(roots, variable, value)))
+            .filter(|(_, below)| below.iter().any(|&b| b != IMPOSSIBLE))
+            .collect();
         let mut options: Vec<Choice> = Vec::new();
         if known.measured {
             // Neighbouring intervals that lead to the same place are one answer.
             let mut group: Option<(usize, usize, Vec<Ref>)> = None;
             let mut groups = Vec::new();
-            for &value in &values {
-                let leads: Vec<Ref> = roots.iter().map(|&r| rest.peek(r, variable, value)).collect();
+            for (value, leads) in leads {
                 match &mut group {
                     Some((_, last, same)) if *same == leads => *last = value,
                     _ => {
@@ -338,7 +350,7 @@ impl Guide {
                 options.push(Choice { label: ValueLabel::Range(ends), given: Given::Interval(first) });
             }
         } else {
-            for value in values {
+            for (value, _) in leads {
                 if let Some(word) = known.values.get(value) {
                     let given = Given::Value(word.clone());
                     options.push(Choice { label: ValueLabel::Value(word.clone()), given });
@@ -451,12 +463,10 @@ impl<'a> Rest<'a> {
             .unwrap_or_default()
     }
 
-    /// Where a value of a variable leads when it is tested at the very top; the root otherwise.
-    fn peek(&self, root: Ref, variable: u16, value: usize) -> Ref {
-        match self.node(root) {
-            Some(node) if node.variable == variable => child(node, value),
-            _ => root,
-        }
+    /// Diagrams with one variable fixed.
+    fn fix_all(&mut self, roots: &[Ref], variable: u16, value: usize) -> Vec<Ref> {
+        let mut memo = BTreeMap::new();
+        roots.iter().map(|&r| self.fix(r, variable, value, &mut memo)).collect()
     }
 
     /// A diagram with one variable fixed.
@@ -519,9 +529,7 @@ impl<'a> Rest<'a> {
         let mut sum = QuestionCount { expected: 1.0, worst: 0, exact: true };
         let (mut total, mut weighted) = (0.0, 0.0);
         for &(value, weight) in weights {
-            let mut memo = BTreeMap::new();
-            let below: Vec<Ref> =
-                roots.iter().map(|&r| self.fix(r, variable, usize::from(value), &mut memo)).collect();
+            let below = self.fix_all(roots, variable, usize::from(value));
             if below.iter().all(|&b| b == IMPOSSIBLE) {
                 continue;
             }

@@ -75,6 +75,9 @@ impl Schedule {
             .checked_sub_days(Days::new(u64::from(from.weekday().num_days_from_monday())))
             .unwrap_or(from);
         table.first = day_number(monday);
+        // A comment in place of a state means "unknown" (opening hours specification 0.7.4, rule
+        // modifier); the library takes it for open.
+        let says_open = stated.contains("open");
         let mut day = monday;
         for _ in 0..WEEKS {
             let mut week = [0_u8; 7];
@@ -93,7 +96,7 @@ impl Schedule {
                         Span(
                             minutes(r.range.start).min(DAY),
                             minutes(r.range.end).min(DAY),
-                            r.kind == RuleKind::Open,
+                            r.kind == RuleKind::Open && (r.comment.is_empty() || says_open),
                         )
                     })
                     .filter(|s| s.0 < s.1)
