@@ -116,6 +116,8 @@ pub struct Run {
     pub face: usize,
     /// The type size.
     pub size: Pt,
+    /// Whether the run reads from right to left.
+    pub rtl: bool,
     /// Where the first glyph's pen starts, on the baseline.
     pub origin: Point,
     /// The glyphs.

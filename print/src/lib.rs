@@ -4,21 +4,26 @@
 //! shapes and fits its text, and gives back the press PDF, the display list it was written from and what
 //! preflight found. The preview draws a page of the same display list for the screen.
 
+mod check;
 mod display;
 mod finding;
 mod font;
 mod ink;
 mod job;
+mod layout;
 mod make;
 mod path;
+mod pdf;
 mod pictogram;
+mod preflight;
 mod qr;
 mod sheet;
+mod svg;
 mod text;
 mod unit;
 
 pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
-pub use finding::{Place, PreflightItem, PrintError, Severity};
+pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
 pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
@@ -30,6 +35,7 @@ pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
 pub use sheet::{
     BLEED, POSTCARD_ADDRESS_SIDE, PageGeometry, PostalZones, SAFE, SLUG, SMALLEST_ADDRESS_TYPE, Sheet,
 };
+pub use svg::{PreviewArea, svg};
 pub use unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The bundled press profile: GRACoL on coated paper, from the data of ANSI/CGATS/GRACoL TR 006-2007.

@@ -132,7 +132,9 @@ mod tests {
     fn each_verdict_has_its_own_outline() {
         let shapes: Vec<_> = [Tone::Yes, Tone::No, Tone::Elsewhere, Tone::Caution]
             .into_iter()
-            .map(|tone| svg_path(tone.shape()).expect("a shape").split('Z').next().expect("its outer outline"))
+            .map(|tone| {
+                svg_path(tone.shape()).expect("a shape").split('Z').next().expect("its outer outline")
+            })
             .collect();
         for (index, shape) in shapes.iter().enumerate() {
             assert!(!shapes[..index].contains(shape));

@@ -50,7 +50,8 @@ impl Code {
             QrCodeEcc::Quartile => 'Q',
             QrCodeEcc::High => 'H',
         };
-        let rows = (0..code.size()).map(|y| (0..code.size()).map(|x| code.get_module(x, y)).collect()).collect();
+        let rows =
+            (0..code.size()).map(|y| (0..code.size()).map(|x| code.get_module(x, y)).collect()).collect();
         Ok(Self { rows, level, version: code.version().value(), module: module_for(distance) })
     }
 
@@ -104,7 +105,13 @@ mod tests {
             let code = Code::new(&"a".repeat(length), Mm(600.0)).expect("it fits");
             let version = M.iter().position(|&holds| length <= holds).expect("a version");
             assert_eq!(usize::from(code.version), version + 1, "{length}");
-            let level = if length <= H[version] { 'H' } else if length <= Q[version] { 'Q' } else { 'M' };
+            let level = if length <= H[version] {
+                'H'
+            } else if length <= Q[version] {
+                'Q'
+            } else {
+                'M'
+            };
             assert_eq!(code.level, level, "{length}");
         }
     }

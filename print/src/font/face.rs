@@ -105,7 +105,17 @@ impl Face {
         let cap_height = metrics.cap_height.map_or(0.7, |height| f64::from(height) / units);
         let (ascent, descent) = (f64::from(metrics.ascent), f64::from(metrics.descent));
         let shaper = harfrust::Font::new(bytes.clone(), 0).ok_or_else(broken)?;
-        Ok(Self { family: family.to_owned(), weight, units, cap_height, ascent, descent, bbox, bytes, font: shaper })
+        Ok(Self {
+            family: family.to_owned(),
+            weight,
+            units,
+            cap_height,
+            ascent,
+            descent,
+            bbox,
+            bytes,
+            font: shaper,
+        })
     }
 
     /// The name in goldens and in the file: family and weight.
@@ -125,6 +135,15 @@ impl Face {
     /// Whether the face has a glyph for a character.
     pub(crate) fn has(&self, c: char) -> bool {
         self.tables().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
+    }
+
+    /// A glyph's advance, in units.
+    pub(crate) fn advance(&self, glyph: u16) -> f64 {
+        let font = self.tables();
+        let advance = font.and_then(|font| {
+            font.glyph_metrics(Size::unscaled(), LocationRef::default()).advance_width(GlyphId::from(glyph))
+        });
+        advance.map_or(0.0, f64::from)
     }
 
     /// A glyph's outline in the face's units, y upwards.

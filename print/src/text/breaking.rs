@@ -43,7 +43,8 @@ pub(super) fn lines(pieces: &[Piece], measure: f64) -> Result<Vec<Range<usize>>,
             let slack = (measure - printed) / measure;
             let weight = if end == pieces.len() { LAST_LINE } else { 1.0 };
             let candidate = (lines + 1, cost + slack * slack * weight, start);
-            let better = choice.is_none_or(|(l, c, _)| candidate.0 < l || (candidate.0 == l && candidate.1 < c));
+            let better =
+                choice.is_none_or(|(l, c, _)| candidate.0 < l || (candidate.0 == l && candidate.1 < c));
             if better {
                 choice = Some(candidate);
             }

@@ -14,7 +14,9 @@ fn fault(c: char) -> Option<&'static str> {
         // Invisible characters that carry nothing printable.
         '\u{00AD}' | '\u{FEFF}' | '\u{FFF9}'..='\u{FFFB}' | '\u{E0000}'..='\u{E007F}' => Some("invisible"),
         // What is left of text that was decoded wrongly, private characters, and noncharacters.
-        '\u{FFFD}' | '\u{FFFC}' | '\u{E000}'..='\u{F8FF}' | '\u{F0000}'..='\u{10FFFF}' => Some("no-character"),
+        '\u{FFFD}' | '\u{FFFC}' | '\u{E000}'..='\u{F8FF}' | '\u{F0000}'..='\u{10FFFF}' => {
+            Some("no-character")
+        }
         c if u32::from(c) & 0xFFFE == 0xFFFE => Some("no-character"),
         _ => None,
     }
@@ -71,7 +73,9 @@ mod tests {
 
     #[test]
     fn words_marks_and_isolates_are_taken() {
-        for text in ["Cartón y papel", "علب \u{2066}555-0142\u{2069}", "a\u{200F}b", "می\u{200C}خواهم", "日本 🥫"] {
+        for text in
+            ["Cartón y papel", "علب \u{2066}555-0142\u{2069}", "a\u{200F}b", "می\u{200C}خواهم", "日本 🥫"]
+        {
             assert_eq!(refuse_bad_characters(text, "x"), None, "{text}");
         }
     }

@@ -52,7 +52,8 @@ pub(super) fn isolated(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + 12);
     let mut from = 0;
     for range in numbers(text) {
-        let (before, number) = (text.get(from..range.start).unwrap_or(""), text.get(range.clone()).unwrap_or(""));
+        let (before, number) =
+            (text.get(from..range.start).unwrap_or(""), text.get(range.clone()).unwrap_or(""));
         out.push_str(before);
         if before.ends_with(['\u{2066}', '\u{2067}', '\u{2068}']) {
             out.push_str(number);

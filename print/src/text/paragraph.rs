@@ -85,13 +85,18 @@ pub(crate) struct TooWide {
 
 impl Paragraph {
     /// Measures a text. Fails on characters that no face has, naming each.
-    pub(crate) fn new(setter: Typesetter<'_>, words: Words<'_>, weight: Weight) -> Result<Self, PreflightItem> {
+    pub(crate) fn new(
+        setter: Typesetter<'_>,
+        words: Words<'_>,
+        weight: Weight,
+    ) -> Result<Self, PreflightItem> {
         let Words { text: source, lang, direction, place } = words;
         let text = match direction {
             Direction::Rtl => numbers::isolated(source),
             Direction::Ltr => source.to_owned(),
         };
-        let faces = choose_faces(setter, &text, weight).map_err(|missing| missing_glyph(&missing, source, place))?;
+        let faces =
+            choose_faces(setter, &text, weight).map_err(|missing| missing_glyph(&missing, source, place))?;
         let mut paragraph = Self {
             words: source.to_owned(),
             lang: lang.to_owned(),
@@ -171,7 +176,8 @@ impl Paragraph {
         let ems = measure / size;
         let lines = breaking::lines(&self.pieces, ems).map_err(|index| {
             let piece = self.pieces.get(index);
-            let word = piece.and_then(|piece| self.text.get(piece.range.start..piece.printed_end)).unwrap_or("");
+            let word =
+                piece.and_then(|piece| self.text.get(piece.range.start..piece.printed_end)).unwrap_or("");
             let word: String = word.chars().filter(|&c| !is_ignorable(c)).collect();
             let share = piece.map_or(0.0, |piece| ems / piece.printed);
             // Truncated on purpose: the characters that fit wholly.
@@ -182,8 +188,10 @@ impl Paragraph {
         let lines = lines
             .into_iter()
             .filter_map(|pieces| {
-                let (first, last) = (self.pieces.get(pieces.start)?, self.pieces.get(pieces.end.checked_sub(1)?)?);
-                let before: f64 = self.pieces.get(pieces.start..pieces.end - 1)?.iter().map(|piece| piece.full).sum();
+                let (first, last) =
+                    (self.pieces.get(pieces.start)?, self.pieces.get(pieces.end.checked_sub(1)?)?);
+                let before: f64 =
+                    self.pieces.get(pieces.start..pieces.end - 1)?.iter().map(|piece| piece.full).sum();
                 widest = widest.max(before + last.printed);
                 Some(first.range.start..last.printed_end)
             })
@@ -218,7 +226,8 @@ impl Paragraph {
                     run
                 })
                 .collect();
-            let text = self.text.get(line.clone()).unwrap_or("").chars().filter(|&c| !is_ignorable(c)).collect();
+            let text =
+                self.text.get(line.clone()).unwrap_or("").chars().filter(|&c| !is_ignorable(c)).collect();
             drawn.push(TextLine {
                 text,
                 lang: self.lang.clone(),
@@ -234,7 +243,13 @@ impl Paragraph {
     }
 
     /// A line's runs from left to right, starting at zero, and its width.
-    fn runs(&self, setter: Typesetter<'_>, bidi: &BidiInfo<'_>, line: Range<usize>, size: Pt) -> (Vec<Run>, Pt) {
+    fn runs(
+        &self,
+        setter: Typesetter<'_>,
+        bidi: &BidiInfo<'_>,
+        line: Range<usize>,
+        size: Pt,
+    ) -> (Vec<Run>, Pt) {
         let mut runs = Vec::new();
         let mut x = Pt::ZERO;
         let Some(whole) = bidi.paragraphs.first() else { return (runs, x) };
@@ -250,7 +265,7 @@ impl Paragraph {
                 let shaped = setter.shape(&self.text, part.clone(), face, rtl, &self.lang);
                 let advance: f64 = shaped.iter().map(|glyph| f64::from(glyph.advance)).sum();
                 let glyphs = self.glyphs(&shaped, part.end);
-                runs.push(Run { face, size, origin: Point { x, y: Pt::ZERO }, glyphs });
+                runs.push(Run { face, size, rtl, origin: Point { x, y: Pt::ZERO }, glyphs });
                 x += size * (advance / measures.units);
             }
         }
@@ -293,7 +308,11 @@ fn level_runs(levels: &[Level]) -> Vec<(Range<usize>, Level)> {
 }
 
 /// The face of each stretch, or the characters that no face has.
-fn choose_faces(setter: Typesetter<'_>, text: &str, weight: Weight) -> Result<Vec<(Range<usize>, usize)>, Vec<char>> {
+fn choose_faces(
+    setter: Typesetter<'_>,
+    text: &str,
+    weight: Weight,
+) -> Result<Vec<(Range<usize>, usize)>, Vec<char>> {
     let mut parts: Vec<(Range<usize>, usize)> = Vec::new();
     let mut missing = Vec::new();
     let mut before = None;
@@ -319,7 +338,9 @@ fn missing_glyph(missing: &[char], text: &str, place: &str) -> PreflightItem {
     let shown = shown.join(", ");
     PreflightItem::error(
         "missing-glyph",
-        format!("{place}: no font here has {shown}, used in “{text}”; write it without, or add a font that has it"),
+        format!(
+            "{place}: no font here has {shown}, used in “{text}”; write it without, or add a font that has it"
+        ),
     )
     .arg("place", place)
     .arg("characters", shown)

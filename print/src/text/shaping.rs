@@ -54,7 +54,14 @@ impl<'a> Typesetter<'a> {
     }
 
     /// Shapes a range of a text with one face in one direction. Glyphs come from left to right.
-    pub(crate) fn shape(&self, text: &str, range: Range<usize>, face: usize, rtl: bool, lang: &str) -> Vec<Shaped> {
+    pub(crate) fn shape(
+        &self,
+        text: &str,
+        range: Range<usize>,
+        face: usize,
+        rtl: bool,
+        lang: &str,
+    ) -> Vec<Shaped> {
         let (Some(face), Some(words)) = (self.face(face), text.get(range.clone())) else { return Vec::new() };
         let mut buffer = Buffer::new();
         buffer.push_str(words);

@@ -1,0 +1,239 @@
+//! Checks of the job itself, before anything is shaped. All errors are found, not only the first.
+
+use crate::finding::{PreflightItem, PrintError};
+use crate::job::{LanguageBlock, SheetJob, Tone};
+use crate::pictogram::pictogram;
+use crate::text::refuse_bad_characters;
+use crate::unit::Mm;
+
+/// The most languages on one sheet.
+const MOST_LANGUAGES: usize = 3;
+
+/// Viewing distances that make sense for a sheet one holds or stands before.
+const NEAREST: Mm = Mm(200.0);
+const FARTHEST: Mm = Mm(10_000.0);
+
+/// Refuses a job that can't become a sheet.
+pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
+    let mut errors = Vec::new();
+    fields(job, &mut errors);
+    languages(job, &mut errors);
+    for block in &job.languages {
+        texts(block, &mut errors);
+    }
+    for (field, lines) in [
+        ("the return address", &job.return_address),
+        ("the indicia", &job.indicia),
+        ("the delivery address", &job.addressee),
+    ] {
+        for (index, text) in lines.iter().enumerate() {
+            errors.extend(refuse_bad_characters(text, &format!("{field}, line {}", index + 1)));
+        }
+    }
+    if errors.is_empty() { Ok(()) } else { Err(PrintError { items: errors }) }
+}
+
+fn fields(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
+    for (field, text, needed) in [
+        ("the issuer's name", &job.jurisdiction, true),
+        ("the job's name", &job.job_name, true),
+        ("the short address", &job.short_url, true),
+        ("the edition", &job.edition, false),
+        ("the print notice", &job.print_notice, false),
+    ] {
+        errors.extend(refuse_bad_characters(text, field));
+        if needed && text.trim().is_empty() {
+            errors.push(empty(field));
+        }
+    }
+    let plain = !job.qr_url.is_empty() && job.qr_url.chars().all(|c| c.is_ascii_graphic());
+    if !plain || !(job.qr_url.starts_with("https://") || job.qr_url.starts_with("http://")) {
+        let message = format!(
+            "the QR code's address is “{}”; give the guide's whole web address, starting with https:// and without \
+             spaces",
+            job.qr_url.escape_debug()
+        );
+        errors
+            .push(PreflightItem::error("address-invalid", message).arg("address", job.qr_url.escape_debug()));
+    }
+    if !is_date(&job.date) {
+        let message =
+            format!("the date is “{}”; write it as year-month-day: 2026-11-25", job.date.escape_debug());
+        errors.push(PreflightItem::error("date-invalid", message).arg("date", job.date.escape_debug()));
+    }
+    let distance = job.viewing_distance;
+    // Written so that "not a number" is refused as well.
+    if !(distance >= NEAREST && distance <= FARTHEST) {
+        let message = format!(
+            "the viewing distance is {} mm; give one from {} to {} mm",
+            distance.0, NEAREST.0, FARTHEST.0
+        );
+        errors.push(PreflightItem::error("distance-invalid", message).arg("distance", distance.0));
+    }
+}
+
+fn empty(place: &str) -> PreflightItem {
+    PreflightItem::error("text-empty", format!("{place} has no words; write some")).arg("place", place)
+}
+
+/// Whether a text is a day of the civil calendar, `YYYY-MM-DD`.
+fn is_date(text: &str) -> bool {
+    let parts: Vec<&str> = text.split('-').collect();
+    let [year, month, day] = parts.as_slice() else { return false };
+    let digits = |part: &str, length: usize| part.len() == length && part.bytes().all(|b| b.is_ascii_digit());
+    if !(digits(year, 4) && digits(month, 2) && digits(day, 2)) {
+        return false;
+    }
+    let (Ok(year), Ok(month), Ok(day)) = (year.parse::<u32>(), month.parse::<u32>(), day.parse::<u32>())
+    else {
+        return false;
+    };
+    let leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
+    let days = match month {
+        2 if leap => 29,
+        2 => 28,
+        4 | 6 | 9 | 11 => 30,
+        1..=12 => 31,
+        _ => return false,
+    };
+    (1..=days).contains(&day) && year > 0
+}
+
+/// One to three languages, no two alike, all saying the same things.
+fn languages(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
+    let count = job.languages.len();
+    if count == 0 || count > MOST_LANGUAGES {
+        let message = format!("the sheet has {count} languages; choose one to {MOST_LANGUAGES}");
+        errors.push(PreflightItem::error("language-count", message).arg("count", count));
+        return;
+    }
+    let Some((first, others)) = job.languages.split_first() else { return };
+    if first.sections.is_empty() {
+        let message = "the sheet has no sections; choose what it is to say".to_owned();
+        errors.push(PreflightItem::error("nothing-to-say", message));
+    }
+    for (index, block) in job.languages.iter().enumerate() {
+        if job.languages.iter().take(index).any(|other| other.lang == block.lang) {
+            let message = format!("the language “{}” is there twice; take one of them out", block.lang);
+            errors.push(PreflightItem::error("language-twice", message).arg("lang", &block.lang));
+        }
+    }
+    for block in others {
+        if let Some(what) = difference(first, block) {
+            let message = format!(
+                "“{}” does not say the same as “{}”: {what}; every language needs the same sections and lines, \
+                 translate what is missing",
+                block.lang, first.lang
+            );
+            errors.push(
+                PreflightItem::error("languages-differ", message)
+                    .arg("lang", &block.lang)
+                    .arg("first", &first.lang)
+                    .arg("what", what),
+            );
+        }
+    }
+}
+
+/// The first way in which a language's sections are not those of the leading one.
+fn difference(first: &LanguageBlock, other: &LanguageBlock) -> Option<String> {
+    if first.sections.len() != other.sections.len() {
+        return Some(format!("{} sections instead of {}", other.sections.len(), first.sections.len()));
+    }
+    first.sections.iter().zip(&other.sections).enumerate().find_map(|(index, (ours, theirs))| {
+        let number = index + 1;
+        if ours.tone != theirs.tone {
+            return Some(format!("section {number} has another verdict"));
+        }
+        if ours.lines.len() != theirs.lines.len() {
+            return Some(format!(
+                "section {number} has {} lines instead of {}",
+                theirs.lines.len(),
+                ours.lines.len()
+            ));
+        }
+        ours.lines.iter().zip(&theirs.lines).enumerate().find_map(|(line, (a, b))| {
+            let same = a.hazard == b.hazard && a.pictogram == b.pictogram;
+            (!same).then(|| format!("section {number}, line {} has another picture or hazard mark", line + 1))
+        })
+    })
+}
+
+fn texts(block: &LanguageBlock, errors: &mut Vec<PreflightItem>) {
+    let lang = &block.lang;
+    let tag = !lang.is_empty() && lang.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-');
+    if !tag {
+        let message =
+            format!("“{}” is no language tag; write one like en, es or zh-Hans", lang.escape_debug());
+        errors.push(PreflightItem::error("language-invalid", message).arg("lang", lang.escape_debug()));
+    }
+    let mut take = |text: &str, place: String, needed: bool| {
+        errors.extend(refuse_bad_characters(text, &place));
+        if needed && text.trim().is_empty() {
+            errors.push(empty(&place));
+        }
+    };
+    take(&block.title, format!("{lang}, title"), true);
+    take(&block.scan, format!("{lang}, scan sentence"), false);
+    for (index, text) in block.footer.iter().enumerate() {
+        take(text, format!("{lang}, footer line {}", index + 1), true);
+    }
+    for (s, section) in block.sections.iter().enumerate() {
+        take(&section.heading, format!("{lang}, section {}, heading", s + 1), true);
+        for (l, line) in section.lines.iter().enumerate() {
+            take(&line.text, format!("{lang}, section {}, line {}", s + 1, l + 1), true);
+        }
+    }
+    for (s, section) in block.sections.iter().enumerate() {
+        for (l, line) in section.lines.iter().enumerate() {
+            let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
+            if let Some(id) = &line.pictogram
+                && pictogram(id).is_none()
+            {
+                let message =
+                    format!("{place}: there is no pictogram “{}”; choose one of the list", id.escape_debug());
+                errors.push(
+                    PreflightItem::error("pictogram-unknown", message)
+                        .arg("place", &place)
+                        .arg("pictogram", id.escape_debug()),
+                );
+            }
+            // A hazard never goes into a cart or bin, whatever a caller says.
+            if line.hazard && section.tone == Tone::Yes {
+                let message = format!(
+                    "{place}: “{}” is a hazard under a verdict that accepts it; move it to where hazards go",
+                    line.text
+                );
+                errors.push(
+                    PreflightItem::error("hazard-accepted", message)
+                        .arg("place", &place)
+                        .arg("text", &line.text),
+                );
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn dates_are_days_of_the_calendar() {
+        for (text, good) in [
+            ("2026-11-25", true),
+            ("2024-02-29", true),
+            ("2023-02-29", false),
+            ("1900-02-29", false),
+            ("2026-13-01", false),
+            ("2026-00-10", false),
+            ("2026-04-31", false),
+            ("26-11-25", false),
+            ("2026-11-25T00:00", false),
+            ("25.11.2026", false),
+            ("", false),
+        ] {
+            assert_eq!(is_date(text), good, "{text}");
+        }
+    }
+}

@@ -1,0 +1,228 @@
+//! The mailer's address side: postal zones first, then a panel that says what the card is.
+
+use super::advice;
+use super::content::Content;
+use super::fit::{LEAST_TYPE, Trial, Wide, floor_for, sizes};
+use super::pen::Pen;
+use crate::display::{Item, Role};
+use crate::finding::{PreflightItem, PrintError};
+use crate::ink::Ink;
+use crate::job::SheetJob;
+use crate::qr::Code;
+use crate::sheet::{POSTCARD_ADDRESS_SIDE, PageGeometry, SMALLEST_ADDRESS_TYPE};
+use crate::text::{Paragraph, Setting, Typesetter, count};
+use crate::unit::{Point, Pt, Rect};
+
+/// The largest type of the panel's sentences.
+const LARGEST: Pt = Pt(14.0);
+
+struct Panel {
+    titles: Vec<Setting>,
+    scans: Vec<Option<Setting>>,
+    address: Setting,
+    column: Pt,
+    gap: Pt,
+    pad: Pt,
+    left: Pt,
+}
+
+impl Panel {
+    fn plan(content: &Content, code: &Code, trial: &Trial, area: Rect, size: Pt) -> Result<Self, Wide> {
+        let (pad, gap) = (size * 1.1, size * 1.4);
+        let beside = area.width - code.side() - pad * 3.0;
+        let languages = count(content.titles.len());
+        let column = (beside - gap * (languages - 1.0)) / languages;
+        let larger = if content.titles.len() == 1 { 1.9 } else { 1.35 };
+        let titles: Vec<Setting> =
+            content.titles.iter().map(|it| trial.set(it, size * larger, column)).collect::<Result<_, _>>()?;
+        let scans: Vec<Option<Setting>> = content
+            .scans
+            .iter()
+            .map(|scan| scan.as_ref().map(|it| trial.set(it, size, column)).transpose())
+            .collect::<Result<_, _>>()?;
+        let address = trial.set(&content.address, size * 1.3, beside)?;
+        let words = titles.iter().zip(&scans).map(|(title, scan)| {
+            title.height() + scan.as_ref().map_or(Pt::ZERO, |scan| scan.height() + size * 0.3)
+        });
+        let needed = (words.fold(Pt::ZERO, Pt::max) + size * 0.5 + address.height()).max(code.side());
+        let left = area.height - pad * 1.4 - needed;
+        Ok(Self { titles, scans, address, column, gap, pad, left })
+    }
+
+    fn draw(&self, content: &Content, code: &Code, pen: &mut Pen<'_>, area: Rect, size: Pt) {
+        pen.panel("panel", area, size * 0.8, Ink::BAND);
+        let side = code.side();
+        let tile = Rect::new(area.right() - self.pad - side, area.y + (area.height - side) / 2.0, side, side);
+        pen.unmirrored("quiet zone", tile, Ink::PAPER, |at| {
+            crate::path::rectangle(Rect::new(at.x, at.y, side, side))
+        });
+        pen.unmirrored("qr", tile, Ink::BLACK, |at| code.outline(at));
+        let mut x = area.x + self.pad;
+        let top = area.y + self.pad * 0.7;
+        let titles = content.titles.iter().zip(&self.titles);
+        for ((title, setting), (scan, scan_set)) in titles.zip(content.scans.iter().zip(&self.scans)) {
+            let mut y = top;
+            y += pen.words(title, setting, Point { x, y }, self.column, Role::Title, Ink::PAPER) + size * 0.3;
+            if let (Some(scan), Some(setting)) = (scan, scan_set) {
+                pen.words(scan, setting, Point { x, y }, self.column, Role::Foot, Ink::PAPER);
+            }
+            x += self.column + self.gap;
+        }
+        let at = Point { x: area.x + self.pad, y: area.bottom() - self.pad * 0.7 - self.address.height() };
+        let measure = if content.mirrored() { self.address.width } else { tile.x - self.pad - at.x };
+        pen.words(&content.address, &self.address, at, measure, Role::Foot, Ink::PAPER);
+    }
+}
+
+pub(super) fn lay_out(
+    content: &Content,
+    code: &Code,
+    setter: Typesetter<'_>,
+    geometry: &PageGeometry,
+    job: &SheetJob,
+) -> Result<Vec<Item>, PrintError> {
+    let zones = POSTCARD_ADDRESS_SIDE;
+    // The post reads from left to right whatever the sheet's language: zones are never mirrored.
+    let mut post = Pen::new(setter, None);
+    lines(&mut post, &content.return_address, zones.return_address, SMALLEST_ADDRESS_TYPE, "return address")?;
+    if !content.indicia.is_empty() {
+        frame(&mut post, zones.indicia);
+        lines(&mut post, &content.indicia, zones.indicia.grown(Pt(-6.0)), SMALLEST_ADDRESS_TYPE, "indicia")?;
+    }
+    lines(&mut post, &content.addressee, zones.address_block, Pt(11.0), "delivery address")?;
+    let mut items = post.items;
+    items.extend(panel(content, code, setter, geometry, job, zones.message)?);
+    items.extend(small_print(content, setter, geometry)?);
+    Ok(items)
+}
+
+fn panel(
+    content: &Content,
+    code: &Code,
+    setter: Typesetter<'_>,
+    geometry: &PageGeometry,
+    job: &SheetJob,
+    area: Rect,
+) -> Result<Vec<Item>, PrintError> {
+    let floor = floor_for(job.viewing_distance);
+    let whole = Trial::default();
+    for size in sizes(LARGEST, floor) {
+        if let Ok(plan) = Panel::plan(content, code, &whole, area, size)
+            && plan.left >= Pt::ZERO
+        {
+            let mut pen = Pen::new(setter, content.mirrored().then(|| geometry.width.pt()));
+            plan.draw(content, code, &mut pen, area, size);
+            return Ok(pen.items);
+        }
+    }
+    let missing = |trial: &Trial| Panel::plan(content, code, trial, area, floor).map(|plan| -plan.left);
+    let paragraphs: Vec<&Paragraph> =
+        content.titles.iter().chain(content.scans.iter().flatten()).chain([&content.address]).collect();
+    Err(advice::shorten(&paragraphs, job, geometry, floor, missing))
+}
+
+/// Lines of the post's own fields: one line each, at the size given, or an error.
+fn lines(
+    pen: &mut Pen<'_>,
+    paragraphs: &[Paragraph],
+    area: Rect,
+    size: Pt,
+    field: &str,
+) -> Result<(), PrintError> {
+    let mut y = area.y;
+    let mut errors = Vec::new();
+    for (index, paragraph) in paragraphs.iter().enumerate() {
+        match paragraph.set(size, area.width) {
+            Ok(setting) if setting.lines.len() <= 1 && y + setting.height() <= area.bottom() => {
+                y += pen.words(
+                    paragraph,
+                    &setting,
+                    Point { x: area.x, y },
+                    area.width,
+                    Role::Postal,
+                    Ink::BLACK,
+                );
+            }
+            _ => errors.push(
+                PreflightItem::error(
+                    "postal-field-full",
+                    format!(
+                        "the {field}'s line {} (“{}”) does not fit its field of {:.0} x {:.0} mm at {} pt; \
+                         shorten it, or use fewer lines",
+                        index + 1,
+                        paragraph.words,
+                        area.width.mm().0,
+                        area.height.mm().0,
+                        size.0
+                    ),
+                )
+                .arg("field", field)
+                .arg("line", index + 1)
+                .arg("text", &paragraph.words)
+                .at(1, area),
+            ),
+        }
+    }
+    if errors.is_empty() { Ok(()) } else { Err(PrintError { items: errors }) }
+}
+
+/// A thin frame around the indicia.
+fn frame(pen: &mut Pen<'_>, area: Rect) {
+    let at = |x: Pt, y: Pt| Point { x, y };
+    let corners = [
+        at(area.x, area.y),
+        at(area.right(), area.y),
+        at(area.right(), area.bottom()),
+        at(area.x, area.bottom()),
+        at(area.x, area.y),
+    ];
+    for pair in corners.windows(2) {
+        if let [from, to] = *pair {
+            pen.rule("indicia frame", from, to, Pt(0.5), Ink::BLACK);
+        }
+    }
+}
+
+/// The print notice and the edition, lower left: outside the read area and the barcode's zone.
+fn small_print(
+    content: &Content,
+    setter: Typesetter<'_>,
+    geometry: &PageGeometry,
+) -> Result<Vec<Item>, PrintError> {
+    let zones = POSTCARD_ADDRESS_SIDE;
+    let safe = geometry.safe_area();
+    let top = zones.read_area.bottom() + Pt(3.0);
+    let area = Rect::new(safe.x, top, zones.barcode_clear.x - safe.x - Pt(9.0), safe.bottom() - top);
+    let mut pen = Pen::new(setter, None);
+    let mut y = area.y;
+    for paragraph in content.notice.iter().chain(&content.edition) {
+        let setting = paragraph.set(LEAST_TYPE, area.width).ok();
+        match setting {
+            Some(setting) if y + setting.height() <= area.bottom() => {
+                y += pen.words(
+                    paragraph,
+                    &setting,
+                    Point { x: area.x, y },
+                    area.width,
+                    Role::Foot,
+                    Ink::BLACK,
+                );
+            }
+            _ => {
+                return Err(PreflightItem::error(
+                    "postal-field-full",
+                    format!(
+                        "{} (“{}”) does not fit in the lower left corner of the address side; shorten it",
+                        paragraph.place, paragraph.words
+                    ),
+                )
+                .arg("field", &paragraph.place)
+                .arg("line", 1)
+                .arg("text", &paragraph.words)
+                .at(1, area)
+                .into());
+            }
+        }
+    }
+    Ok(pen.items)
+}

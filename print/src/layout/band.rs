@@ -1,0 +1,72 @@
+//! The title band: who issues the sheet, and its title in every language.
+
+use super::content::Content;
+use super::fit::{Trial, Wide};
+use super::pen::Pen;
+use crate::display::Role;
+use crate::ink::Ink;
+use crate::path::PathOp;
+use crate::text::{Setting, count};
+use crate::unit::{Point, Pt, Rect};
+
+pub(super) struct Band {
+    issuer: Setting,
+    titles: Vec<Setting>,
+    column: Pt,
+    gap: Pt,
+    size: Pt,
+    pub(super) height: Pt,
+}
+
+/// Titles share the band's width, all in one size; the fewer there are the larger.
+fn title_size(languages: usize, size: Pt) -> Pt {
+    match languages {
+        1 => size * 2.6,
+        2 => size * 2.0,
+        _ => size * 1.7,
+    }
+}
+
+impl Band {
+    pub(super) fn plan(content: &Content, trial: &Trial, width: Pt, size: Pt) -> Result<Self, Wide> {
+        let languages = count(content.titles.len());
+        let gap = size * 1.4;
+        let column = (width - gap * (languages - 1.0)) / languages;
+        let issuer = trial.set(&content.issuer, size, width)?;
+        let large = title_size(content.titles.len(), size);
+        let titles: Vec<Setting> =
+            content.titles.iter().map(|title| trial.set(title, large, column)).collect::<Result<_, _>>()?;
+        let tallest = titles.iter().map(Setting::height).fold(Pt::ZERO, Pt::max);
+        let height = issuer.height() + tallest + size * 0.9;
+        Ok(Self { issuer, titles, column, gap, size, height })
+    }
+
+    /// Draws the band across the top of the sheet: ink runs into the bleed, words start at the safe area.
+    pub(super) fn draw(&self, content: &Content, pen: &mut Pen<'_>, safe: Rect, bleed: Rect) {
+        let bottom = safe.y + self.height;
+        pen.fill("band", band_outline(bleed, bottom, self.size * 2.2), Ink::BAND);
+        let mut y = safe.y;
+        let at = Point { x: safe.x, y };
+        y += pen.words(&content.issuer, &self.issuer, at, safe.width, Role::Issuer, Ink::PAPER);
+        let mut x = safe.x;
+        for (title, setting) in content.titles.iter().zip(&self.titles) {
+            pen.words(title, setting, Point { x, y }, self.column, Role::Title, Ink::PAPER);
+            x += self.column + self.gap;
+        }
+    }
+}
+
+/// A bar whose trailing lower corner is drawn in like a lid's lip.
+fn band_outline(bleed: Rect, bottom: Pt, radius: Pt) -> Vec<PathOp> {
+    let (left, top, right) = (bleed.x, bleed.y, bleed.right());
+    let at = |x: Pt, y: Pt| Point { x, y };
+    let k = radius * 0.45;
+    vec![
+        PathOp::Move(at(left, top)),
+        PathOp::Line(at(right, top)),
+        PathOp::Line(at(right, bottom - radius)),
+        PathOp::Curve(at(right, bottom - k), at(right - k, bottom), at(right - radius, bottom)),
+        PathOp::Line(at(left, bottom)),
+        PathOp::Close,
+    ]
+}

@@ -1,0 +1,210 @@
+//! A job's words, shaped and measured once for every size that will be tried.
+
+use crate::finding::{PreflightItem, PrintError};
+use crate::font::Weight;
+use crate::job::{Direction, SheetJob, Tone};
+use crate::text::{Paragraph, Typesetter, Words};
+
+/// One line in all languages.
+pub(crate) struct Entry {
+    pub(crate) pictogram: Option<String>,
+    pub(crate) hazard: bool,
+    /// A paragraph per language.
+    pub(crate) words: Vec<Paragraph>,
+}
+
+/// One section in all languages.
+pub(crate) struct SectionContent {
+    pub(crate) tone: Tone,
+    pub(crate) headings: Vec<Paragraph>,
+    pub(crate) entries: Vec<Entry>,
+}
+
+/// Everything a sheet says.
+pub(crate) struct Content {
+    /// The direction of the sheet: its first language's.
+    pub(crate) direction: Direction,
+    pub(crate) issuer: Paragraph,
+    pub(crate) titles: Vec<Paragraph>,
+    pub(crate) sections: Vec<SectionContent>,
+    /// What the code is for, per language.
+    pub(crate) scans: Vec<Option<Paragraph>>,
+    /// Further lines at the foot, per language.
+    pub(crate) feet: Vec<Vec<Paragraph>>,
+    pub(crate) address: Paragraph,
+    pub(crate) notice: Option<Paragraph>,
+    pub(crate) edition: Option<Paragraph>,
+    pub(crate) return_address: Vec<Paragraph>,
+    pub(crate) indicia: Vec<Paragraph>,
+    pub(crate) addressee: Vec<Paragraph>,
+    pub(crate) slug: Paragraph,
+}
+
+/// Collects every error instead of stopping at the first.
+struct Builder<'a> {
+    setter: Typesetter<'a>,
+    errors: Vec<PreflightItem>,
+}
+
+impl Builder<'_> {
+    fn paragraph(&mut self, words: Words<'_>, weight: Weight) -> Option<Paragraph> {
+        match Paragraph::new(self.setter, words, weight) {
+            Ok(paragraph) => Some(paragraph),
+            Err(item) => {
+                self.errors.push(item);
+                None
+            }
+        }
+    }
+
+    fn neutral(
+        &mut self,
+        text: &str,
+        direction: Direction,
+        place: &str,
+        weight: Weight,
+    ) -> Option<Paragraph> {
+        self.paragraph(Words { text, lang: "", direction, place }, weight)
+    }
+
+    fn lines(&mut self, lines: &[String], place: &str) -> Vec<Paragraph> {
+        lines
+            .iter()
+            .enumerate()
+            .filter_map(|(index, text)| {
+                let place = format!("{place}, line {}", index + 1);
+                self.neutral(text, Direction::Ltr, &place, Weight::Regular)
+            })
+            .collect()
+    }
+}
+
+impl Content {
+    /// Shapes a job that [`crate::check`] has found whole.
+    pub(crate) fn new(job: &SheetJob, setter: Typesetter<'_>) -> Result<Self, PrintError> {
+        let mut make = Builder { setter, errors: Vec::new() };
+        let direction = job.languages.first().map_or(Direction::Ltr, |block| block.direction);
+        let titles = title_paragraphs(&mut make, job);
+        let sections = section_paragraphs(&mut make, job);
+        let (scans, feet) = foot_paragraphs(&mut make, job);
+        let issuer = make.neutral(&job.jurisdiction, direction, "the issuer's name", Weight::Bold);
+        let address = make.neutral(&job.short_url, Direction::Ltr, "the short address", Weight::Bold);
+        let optional = |make: &mut Builder<'_>, text: &str, place: &str| {
+            (!text.is_empty()).then(|| make.neutral(text, direction, place, Weight::Regular)).flatten()
+        };
+        let notice = optional(&mut make, &job.print_notice, "the print notice");
+        let edition = optional(&mut make, &job.edition, "the edition");
+        let return_address = make.lines(&job.return_address, "the return address");
+        let indicia = make.lines(&job.indicia, "the indicia");
+        let addressee = make.lines(&job.addressee, "the delivery address");
+        let slug = make.neutral(&slug_text(job), Direction::Ltr, "the slug", Weight::Regular);
+        match (issuer, address, slug) {
+            (Some(issuer), Some(address), Some(slug)) if make.errors.is_empty() => Ok(Self {
+                direction,
+                issuer,
+                titles,
+                sections,
+                scans,
+                feet,
+                address,
+                notice,
+                edition,
+                return_address,
+                indicia,
+                addressee,
+                slug,
+            }),
+            _ => Err(PrintError { items: make.errors }),
+        }
+    }
+
+    pub(crate) fn mirrored(&self) -> bool {
+        self.direction == Direction::Rtl
+    }
+}
+
+fn title_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<Paragraph> {
+    let mut titles = Vec::new();
+    for block in &job.languages {
+        let place = format!("{}, title", block.lang);
+        let words =
+            Words { text: &block.title, lang: &block.lang, direction: block.direction, place: &place };
+        titles.extend(make.paragraph(words, Weight::Bold));
+    }
+    titles
+}
+
+fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionContent> {
+    let Some(first) = job.languages.first() else { return Vec::new() };
+    let mut sections = Vec::new();
+    for (s, leading) in first.sections.iter().enumerate() {
+        let mut section = SectionContent { tone: leading.tone, headings: Vec::new(), entries: Vec::new() };
+        for line in &leading.lines {
+            let (pictogram, hazard) = (line.pictogram.clone(), line.hazard);
+            section.entries.push(Entry { pictogram, hazard, words: Vec::new() });
+        }
+        for block in &job.languages {
+            let (lang, direction) = (block.lang.as_str(), block.direction);
+            let Some(own) = block.sections.get(s) else { continue };
+            let place = format!("{lang}, section {}, heading", s + 1);
+            let words = Words { text: &own.heading, lang, direction, place: &place };
+            section.headings.extend(make.paragraph(words, Weight::Bold));
+            for (l, (entry, line)) in section.entries.iter_mut().zip(&own.lines).enumerate() {
+                let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
+                let weight = if entry.hazard { Weight::Bold } else { Weight::Regular };
+                let words = Words { text: &line.text, lang, direction, place: &place };
+                entry.words.extend(make.paragraph(words, weight));
+            }
+        }
+        sections.push(section);
+    }
+    sections
+}
+
+fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragraph>>, Vec<Vec<Paragraph>>) {
+    let (mut scans, mut feet) = (Vec::new(), Vec::new());
+    for block in &job.languages {
+        let (lang, direction) = (block.lang.as_str(), block.direction);
+        let place = format!("{lang}, scan sentence");
+        let words = Words { text: &block.scan, lang, direction, place: &place };
+        scans.push(if block.scan.is_empty() { None } else { make.paragraph(words, Weight::Bold) });
+        let mut lines = Vec::new();
+        for (l, text) in block.footer.iter().enumerate() {
+            let place = format!("{lang}, footer line {}", l + 1);
+            lines.extend(make.paragraph(Words { text, lang, direction, place: &place }, Weight::Regular));
+        }
+        feet.push(lines);
+    }
+    (scans, feet)
+}
+
+/// What stands outside the trim: names, languages, date and finished size, in no language.
+fn slug_text(job: &SheetJob) -> String {
+    let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
+    let size = job.sheet.sheet().pages.first().map_or(String::new(), |(_, page)| {
+        format!("{:.1} × {:.1} mm + {:.2} mm", page.width.0, page.height.0, page.bleed.mm().0)
+    });
+    [job.job_name.clone(), languages.join(" "), job.edition.clone(), job.date.clone(), size]
+        .into_iter()
+        .filter(|part| !part.is_empty())
+        .collect::<Vec<_>>()
+        .join("  ·  ")
+}
+
+impl Content {
+    /// Every paragraph a face is made of, in the job's order.
+    pub(crate) fn paragraphs(&self) -> Vec<&Paragraph> {
+        let mut all: Vec<&Paragraph> = vec![&self.issuer];
+        all.extend(&self.titles);
+        for section in &self.sections {
+            all.extend(&section.headings);
+            all.extend(section.entries.iter().flat_map(|entry| &entry.words));
+        }
+        all.extend(self.scans.iter().flatten());
+        all.extend(self.feet.iter().flatten());
+        all.push(&self.address);
+        all.extend(&self.notice);
+        all.extend(&self.edition);
+        all
+    }
+}

@@ -1,0 +1,98 @@
+//! Copyfit: the largest size at which every language fits, and the size below which nothing is set.
+
+use std::collections::BTreeMap;
+
+use crate::text::{Paragraph, Setting};
+use crate::unit::{Mm, Pt};
+
+/// The smallest type of all, for small print: 6 pt (printers' guides, CHECK-VALUES "type and line").
+pub(crate) const LEAST_TYPE: Pt = Pt(6.0);
+
+/// The angle of ten minutes of arc, in radians: a letter that an eye of 20/40 acuity just reads.
+const TEN_MINUTES: f64 = 0.002_908_882;
+
+/// Height of Noto Sans' capitals, in ems.
+const CAPITALS: f64 = 0.714;
+
+/// The legibility floor. Ours: capitals stand for at least ten minutes of arc at the viewing distance. Acuity of
+/// 20/20 reads five minutes (the definition of the Snellen scale), so half that acuity still reads the sheet.
+/// The rule of an inch for each ten feet (CHECKS "Letter height") asks for eight minutes of ease on top: it is
+/// what copyfit strives for by taking the largest size, not what it refuses below.
+pub(crate) fn floor_for(distance: Mm) -> Pt {
+    (distance * (TEN_MINUTES / CAPITALS)).pt().max(LEAST_TYPE)
+}
+
+/// Sizes are tried in quarters of a point.
+const STEP: f64 = 0.25;
+
+/// The sizes from the largest down to the floor, the floor last.
+pub(super) fn sizes(largest: Pt, floor: Pt) -> Vec<Pt> {
+    let mut sizes = Vec::new();
+    let mut size = largest;
+    while size > floor {
+        sizes.push(size);
+        size -= Pt(STEP);
+    }
+    sizes.push(floor);
+    sizes
+}
+
+/// Why a plan does not work at a size.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Wide {
+    pub(super) place: String,
+    pub(super) lang: String,
+    pub(super) text: String,
+    pub(super) word: String,
+    pub(super) room: usize,
+}
+
+impl Wide {
+    /// For a sheet without any text: nothing is too wide.
+    pub(super) fn nothing() -> Self {
+        Self { place: String::new(), lang: String::new(), text: String::new(), word: String::new(), room: 0 }
+    }
+}
+
+/// How paragraphs are set while planning: whole, or cut short to find out what would have to go.
+#[derive(Debug, Default)]
+pub(super) struct Trial {
+    /// The most lines a paragraph may take, by its place in the job.
+    pub(super) limits: BTreeMap<String, usize>,
+}
+
+impl Trial {
+    pub(super) fn set(&self, paragraph: &Paragraph, size: Pt, measure: Pt) -> Result<Setting, Wide> {
+        let mut setting = paragraph.set(size, measure).map_err(|wide| Wide {
+            place: paragraph.place.clone(),
+            lang: paragraph.lang.clone(),
+            text: paragraph.words.clone(),
+            word: wide.word,
+            room: wide.room,
+        })?;
+        if let Some(&most) = self.limits.get(&paragraph.place) {
+            setting.lines.truncate(most);
+        }
+        Ok(setting)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_floor_grows_with_the_distance_and_never_falls_under_six_points() {
+        assert_eq!(floor_for(Mm(300.0)), LEAST_TYPE);
+        let floor = floor_for(Mm(600.0)).0;
+        assert!((6.9..7.0).contains(&floor), "{floor}");
+        let far = floor_for(Mm(2000.0)).0;
+        assert!((23.0..23.2).contains(&far), "{far}");
+    }
+
+    #[test]
+    fn sizes_end_at_the_floor() {
+        assert_eq!(sizes(Pt(7.0), Pt(6.4)), vec![Pt(7.0), Pt(6.75), Pt(6.5), Pt(6.4)]);
+        assert_eq!(sizes(Pt(5.0), Pt(6.0)), vec![Pt(6.0)]);
+    }
+}

@@ -1,0 +1,252 @@
+//! A section: its verdict by shape and word, and a grid of pictures with words in every language.
+
+use super::content::{Entry, SectionContent};
+use super::fit::{Trial, Wide};
+use super::pen::Pen;
+use crate::display::Role;
+use crate::ink::Ink;
+use crate::job::Tone;
+use crate::text::{Setting, count};
+use crate::unit::{Mm, Point, Pt, Rect};
+
+/// Pictograms are drawn to be read at 8 mm, and never set smaller.
+pub(crate) const SMALLEST_PICTURE: Mm = Mm(8.0);
+
+/// The most columns of a grid.
+const MOST_COLUMNS: usize = 4;
+
+/// A section's accent and what lies behind its items.
+fn inks(tone: Tone) -> (Ink, Ink) {
+    match tone {
+        Tone::Yes => (Ink::YES, Ink::YES_TINT),
+        Tone::No => (Ink::NO, Ink::NO_TINT),
+        Tone::Elsewhere => (Ink::ELSEWHERE, Ink::ELSEWHERE_TINT),
+        Tone::Caution => (Ink::CAUTION, Ink::CAUTION_TINT),
+    }
+}
+
+/// What stands on the accent: paper, but black on the light one.
+fn on_accent(tone: Tone) -> Ink {
+    match tone {
+        Tone::Caution => Ink::BLACK,
+        Tone::Yes | Tone::No | Tone::Elsewhere => Ink::PAPER,
+    }
+}
+
+/// Measures that follow from the type size.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Scale {
+    pub(super) size: Pt,
+    pub(super) picture: Pt,
+}
+
+impl Scale {
+    pub(super) fn new(size: Pt, picture: f64) -> Self {
+        Self { size, picture: (size * picture).max(SMALLEST_PICTURE.pt()) }
+    }
+    fn heading(self) -> Pt {
+        self.size * 1.35
+    }
+    fn pad(self) -> Pt {
+        self.size * 0.75
+    }
+    fn gap(self) -> Pt {
+        self.size * 0.65
+    }
+    fn column_gap(self) -> Pt {
+        self.size * 1.1
+    }
+    pub(super) fn row_gap(self) -> Pt {
+        self.size * 0.45
+    }
+    fn between_languages(self) -> Pt {
+        self.size * 0.08
+    }
+    fn shape(self) -> Pt {
+        self.size * 2.1
+    }
+}
+
+struct Cell {
+    words: Vec<Setting>,
+    height: Pt,
+}
+
+struct Grid {
+    columns: usize,
+    cell: Pt,
+    measure: Pt,
+    cells: Vec<Cell>,
+    rows: Vec<Pt>,
+}
+
+pub(super) struct SectionPlan {
+    scale: Scale,
+    width: Pt,
+    headings: Vec<Setting>,
+    heading_column: Pt,
+    head: Pt,
+    grid: Grid,
+    pub(super) height: Pt,
+}
+
+impl SectionPlan {
+    pub(super) fn plan(
+        section: &SectionContent,
+        trial: &Trial,
+        width: Pt,
+        scale: Scale,
+    ) -> Result<Self, Wide> {
+        let inner = width - scale.pad() * 2.0;
+        let languages = count(section.headings.len());
+        let for_headings = inner - scale.shape() - scale.gap();
+        let heading_column = (for_headings - scale.column_gap() * (languages - 1.0)) / languages;
+        let headings: Vec<Setting> = section
+            .headings
+            .iter()
+            .map(|heading| trial.set(heading, scale.heading(), heading_column))
+            .collect::<Result<_, _>>()?;
+        let tallest = headings.iter().map(Setting::height).fold(Pt::ZERO, Pt::max);
+        let head = tallest.max(scale.shape()) + scale.size * 0.5;
+        let grid = best_grid(section, trial, inner, scale)?;
+        let rows = grid.rows.len();
+        let body: Pt = grid.rows.iter().copied().sum();
+        let gaps = scale.row_gap() * count(rows.saturating_sub(1));
+        let around = if rows == 0 { Pt::ZERO } else { scale.pad() * 2.0 };
+        Ok(Self { scale, width, headings, heading_column, head, height: head + body + gaps + around, grid })
+    }
+
+    pub(super) fn rows(&self) -> usize {
+        self.grid.rows.len()
+    }
+
+    /// Draws the section with each row `extra` higher than planned; returns the height it takes.
+    pub(super) fn draw(&self, section: &SectionContent, pen: &mut Pen<'_>, at: Point, extra: Pt) -> Pt {
+        let (accent, tint) = inks(section.tone);
+        let scale = self.scale;
+        let height = self.height + extra * count(self.rows());
+        let radius = scale.size * 0.7;
+        pen.panel("panel", Rect::new(at.x, at.y, self.width, height), radius, tint);
+        pen.fill("head", head_outline(Rect::new(at.x, at.y, self.width, self.head), radius), accent);
+        let on = on_accent(section.tone);
+        let shape = scale.shape();
+        let mut x = at.x + scale.pad();
+        let middle = at.y + self.head / 2.0;
+        pen.picture(section.tone.shape(), Rect::new(x, middle - shape / 2.0, shape, shape), on);
+        x += shape + scale.gap();
+        for (heading, setting) in section.headings.iter().zip(&self.headings) {
+            let y = middle - setting.height() / 2.0;
+            pen.words(heading, setting, Point { x, y }, self.heading_column, Role::Heading, on);
+            x += self.heading_column + scale.column_gap();
+        }
+        let mut y = at.y + self.head + scale.pad();
+        let step = self.grid.cell + scale.column_gap();
+        let mut entries = section.entries.iter().zip(&self.grid.cells);
+        for row in &self.grid.rows {
+            let row = *row + extra;
+            for column in 0..self.grid.columns {
+                let Some((entry, cell)) = entries.next() else { break };
+                let x = at.x + scale.pad() + step * count(column);
+                self.draw_cell(entry, cell, section.tone, pen, Point { x, y }, row);
+            }
+            y += row + scale.row_gap();
+        }
+        height
+    }
+
+    fn draw_cell(&self, entry: &Entry, cell: &Cell, tone: Tone, pen: &mut Pen<'_>, at: Point, row: Pt) {
+        let scale = self.scale;
+        let side = scale.picture;
+        let tile = Rect::new(at.x, at.y + (row - side) / 2.0, side, side);
+        let (accent, _) = inks(tone);
+        // A hazard is black on ochre wherever it stands, with the caution's shape where it has no picture.
+        let (behind, ink) = if entry.hazard || tone == Tone::Caution {
+            (Ink::CAUTION, Ink::BLACK)
+        } else {
+            (Ink::PAPER, accent)
+        };
+        let picture = entry.pictogram.as_deref().or(entry.hazard.then_some(Tone::Caution.shape()));
+        if let Some(id) = picture {
+            pen.panel("tile", tile, side * 0.16, behind);
+            pen.picture(id, tile.grown(-side * 0.1), ink);
+        }
+        let x = at.x + self.grid.cell - self.grid.measure;
+        let mut y = at.y + (row - words_height(&cell.words, scale)) / 2.0;
+        for (words, setting) in entry.words.iter().zip(&cell.words) {
+            y += pen.words(words, setting, Point { x, y }, self.grid.measure, Role::Body, Ink::BLACK);
+            y += scale.between_languages();
+        }
+    }
+}
+
+/// The head's outline: round above, straight below, where the items follow.
+fn head_outline(area: Rect, radius: Pt) -> Vec<crate::path::PathOp> {
+    use crate::path::PathOp::{Close, Curve, Line, Move};
+    let at = |x: Pt, y: Pt| Point { x, y };
+    let (left, top, right, bottom) = (area.x, area.y, area.right(), area.bottom());
+    let k = radius * 0.45;
+    vec![
+        Move(at(left, bottom)),
+        Line(at(left, top + radius)),
+        Curve(at(left, top + k), at(left + k, top), at(left + radius, top)),
+        Line(at(right - radius, top)),
+        Curve(at(right - k, top), at(right, top + k), at(right, top + radius)),
+        Line(at(right, bottom)),
+        Close,
+    ]
+}
+
+fn words_height(words: &[Setting], scale: Scale) -> Pt {
+    let gaps = scale.between_languages() * count(words.len().saturating_sub(1));
+    words.iter().map(Setting::height).sum::<Pt>() + gaps
+}
+
+/// The grid of the fewest columns among the lowest ones.
+fn best_grid(section: &SectionContent, trial: &Trial, inner: Pt, scale: Scale) -> Result<Grid, Wide> {
+    let mut best: Option<(Pt, Grid)> = None;
+    let mut first_wide = None;
+    for columns in 1..=MOST_COLUMNS.min(section.entries.len().max(1)) {
+        match grid(section, trial, inner, scale, columns) {
+            Ok(grid) => {
+                let gaps = scale.row_gap() * count(grid.rows.len().saturating_sub(1));
+                let height = grid.rows.iter().copied().sum::<Pt>() + gaps;
+                if best.as_ref().is_none_or(|(lowest, _)| height < *lowest - crate::unit::TOLERANCE) {
+                    best = Some((height, grid));
+                }
+            }
+            Err(wide) => first_wide = first_wide.or(Some(wide)),
+        }
+    }
+    match (best, first_wide) {
+        (Some((_, grid)), _) => Ok(grid),
+        (None, Some(wide)) => Err(wide),
+        // One column at least is always tried.
+        (None, None) => grid(section, trial, inner, scale, 1),
+    }
+}
+
+fn grid(
+    section: &SectionContent,
+    trial: &Trial,
+    inner: Pt,
+    scale: Scale,
+    columns: usize,
+) -> Result<Grid, Wide> {
+    let pictures = section.entries.iter().any(|entry| entry.pictogram.is_some() || entry.hazard);
+    let cell = (inner - scale.column_gap() * (count(columns) - 1.0)) / count(columns);
+    let measure = if pictures { cell - scale.picture - scale.gap() } else { cell };
+    let mut cells = Vec::new();
+    for entry in &section.entries {
+        let words: Vec<Setting> = entry
+            .words
+            .iter()
+            .map(|words| trial.set(words, scale.size, measure))
+            .collect::<Result<_, _>>()?;
+        let picture = if pictures { scale.picture } else { Pt::ZERO };
+        let height = words_height(&words, scale).max(picture);
+        cells.push(Cell { words, height });
+    }
+    let rows =
+        cells.chunks(columns).map(|row| row.iter().map(|cell| cell.height).fold(Pt::ZERO, Pt::max)).collect();
+    Ok(Grid { columns, cell, measure, cells, rows })
+}
