@@ -5,8 +5,10 @@
 //! out, is decided by [`guide_data::summarise`]; here they are only put into words.
 
 use chrono::NaiveDate;
-use guide_data::{Guide, LanguagePack, Line as SummaryLine, Program, Summary, SummaryWanted, summarise};
-use locales::{Lang, Messages, t};
+use guide_data::{
+    Guide, LanguagePack, Line as SummaryLine, Program, Summary, SummaryWanted, ValueLabel, summarise,
+};
+use locales::{Lang, Messages, args, t};
 use print::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
 
 use crate::words::Words;
@@ -191,7 +193,10 @@ fn block(
             .map(|(tone, heading, lines)| Section {
                 tone,
                 heading,
-                lines: lines.iter().map(|line| put(guide, line, words)).collect(),
+                lines: match tone {
+                    Tone::Caution => cautions(guide, lines, words),
+                    _ => lines.iter().map(|line| put(guide, line, words)).collect(),
+                },
             })
             .collect(),
         scan: t!(messages, "sheet-scan"),
@@ -212,33 +217,78 @@ fn title(guide: &Guide, words: Words<'_>, stream: &str, zone: Option<&str>) -> S
 /// One line: the thing, under which condition, and where to when that is not here.
 fn put(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> Line {
     let messages = words.messages;
-    // A caution speaks of the whole class: one item that stands for it would make the others seem safe.
-    let name = match &line.hazard {
-        Some(class) => words.say(&format!("value-hazard-{class}")),
-        None => words.item(&line.item),
-    };
-    let conditions: Vec<String> = line
-        .qualifiers
-        .iter()
-        .filter(|_| line.hazard.is_none())
-        .map(|(fact, labels)| {
-            let values: Vec<String> = labels.iter().map(|label| words.value(fact, label)).collect();
-            messages.list_or(&values)
-        })
-        .collect();
-    let mut text = name;
+    let conditions: Vec<String> =
+        line.qualifiers.iter().map(|(fact, labels)| condition(fact, labels, words)).collect();
+    let mut text = words.item(&line.item);
     if !conditions.is_empty() {
         text = t!(messages, "sheet-line-when", item = text, condition = messages.list_and(&conditions));
     }
     if let Some(place) = elsewhere(guide, line, words) {
         text = t!(messages, "sheet-line-where", item = text, place = place);
     }
-    let pictogram = guide
+    Line { text, pictogram: picture(guide, line), hazard: line.hazard.is_some() }
+}
+
+/// The values for which a line holds: "clean", "number 1 or 5".
+fn condition(fact: &str, labels: &[ValueLabel], words: Words<'_>) -> String {
+    // Names begin with capitals; other values were written to stand alone and here follow an item.
+    let named = matches!(fact, "zone" | "item");
+    let values: Vec<String> = labels
+        .iter()
+        .map(|label| words.value(fact, label))
+        .map(|value| if named { value } else { lowered(&value) })
+        .collect();
+    let values = words.messages.list_or(&values);
+    let own = words.messages.find(&format!("sheet-when-{fact}"), &args!(values = values.as_str()));
+    own.map_or(values, |found| found.text)
+}
+
+fn lowered(value: &str) -> String {
+    let mut letters = value.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
+/// So many hazard classes are still taken in at a glance. A judgement, no source.
+const HAZARDS_PER_LINE: usize = 4;
+
+/// The hazards, those that go to the same place together. Each speaks of its whole class: one item
+/// that stands for it would make the others seem safe.
+fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>) -> Vec<Line> {
+    let messages = words.messages;
+    let mut places: Vec<(Option<&str>, Vec<&SummaryLine>)> = Vec::new();
+    for line in lines {
+        let channel = line.channel.as_deref();
+        let with_room = |(known, together): &&mut (Option<&str>, Vec<&SummaryLine>)| {
+            *known == channel && together.len() < HAZARDS_PER_LINE
+        };
+        match places.iter_mut().find(with_room) {
+            Some((_, together)) => together.push(line),
+            None => places.push((channel, vec![line])),
+        }
+    }
+    places
+        .into_iter()
+        .map(|(channel, together)| {
+            let classes = together.iter().filter_map(|line| line.hazard.as_deref());
+            let names: Vec<String> =
+                classes.map(|class| words.say(&format!("sheet-hazard-{class}"))).collect();
+            let names = names.join(&t!(messages, "sheet-hazards-between"));
+            let text = match channel.map(|id| words.named("channel", id)) {
+                Some(place) => t!(messages, "sheet-line-where", item = names, place = place),
+                None => names,
+            };
+            let pictogram = together.first().and_then(|line| picture(guide, line));
+            Line { text, pictogram, hazard: true }
+        })
+        .collect()
+}
+
+fn picture(guide: &Guide, line: &SummaryLine) -> Option<String> {
+    guide
         .item_index(&line.item)
         .and_then(|at| guide.items.get(at))
         .map(|item| item.pictogram.clone())
-        .filter(|id| print::pictogram(id).is_some());
-    Line { text, pictogram, hazard: line.hazard.is_some() }
+        .filter(|id| print::pictogram(id).is_some())
 }
 
 /// The channel of a thing, or its own stream; the refuse stream goes without saying.

@@ -44,8 +44,8 @@ impl Words<'_> {
     }
 
     /// An item, or a part of it: "Jar, its lid".
-    #[must_use]
-    pub fn subject(&self, item: &str, part: Option<&str>) -> String {
+    #[cfg(feature = "native")]
+    pub(crate) fn subject(&self, item: &str, part: Option<&str>) -> String {
         let item = self.item(item);
         match part {
             None => item,
@@ -120,7 +120,7 @@ impl Words<'_> {
     #[must_use]
     pub fn fact_value(&self, fact: &str, label: &ValueLabel) -> String {
         let (name, value) = (self.say(&format!("fact-{fact}")), self.value(fact, label));
-        t!(self.messages, "cli-fact-value", fact = name, value = value)
+        t!(self.messages, "fact-value", fact = name, value = value)
     }
 
     /// Where an outcome sends a thing; `None` when nowhere in particular.

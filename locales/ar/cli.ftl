@@ -108,7 +108,6 @@ cli-witness = مثلًا { $item }
 cli-witness-answers = مثلًا { $item } ({ $answers })
 cli-hint = ما العمل: { $hint }
 cli-part = { $item }، { $part }
-cli-fact-value = { $fact }: { $value }
 cli-check-clean = لا شيء يستدعي الذكر: يمكن نشر البرنامج.
 cli-count-errors =
     { $count ->

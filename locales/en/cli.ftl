@@ -117,8 +117,6 @@ cli-witness-answers = for example { $item } ({ $answers })
 cli-hint = what to do: { $hint }
 # A part of an item: "Jar, its lid".
 cli-part = { $item }, { $part }
-# A fact and its value: "Resin mark: 5".
-cli-fact-value = { $fact }: { $value }
 cli-check-clean = No findings: the program can be published.
 # Numbers of findings, each by itself.
 cli-count-errors =

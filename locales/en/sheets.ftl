@@ -12,5 +12,26 @@ sheet-scan = Not listed here? Scan to ask the guide.
 sheet-contact = Questions? { $name }, { $phone }
 # A thing that is only meant under a condition: "Pizza box (clean)".
 sheet-line-when = { $item } ({ $condition })
+# The condition where a bare value would not be understood: "number 1 or 2".
+sheet-when-resin = number { $values }
 # A thing and the place that takes it: "Paint: hazardous waste facility".
 sheet-line-where = { $item }: { $place }
+
+# Hazard classes by the things people have at home. Several stand in one line before the place that
+# takes them.
+sheet-hazard-battery-lithium = Anything rechargeable
+sheet-hazard-battery-household = Batteries
+sheet-hazard-battery-lead-acid = Car batteries
+sheet-hazard-sharps = Needles and lancets
+sheet-hazard-medicine = Medicine
+sheet-hazard-pressurised = Gas and full spray cans
+sheet-hazard-flammable = Fuel and solvents
+sheet-hazard-toxic = Pesticides
+sheet-hazard-corrosive = Acids and drain cleaner
+sheet-hazard-mercury = Mercury and fluorescent lamps
+sheet-hazard-oil = Motor oil
+sheet-hazard-explosive = Fireworks and ammunition
+sheet-hazard-radioactive = Anything radioactive
+
+# Between two of them. The quotation marks keep the space.
+sheet-hazards-between = {", "}

@@ -109,7 +109,6 @@ cli-witness = por ejemplo { $item }
 cli-witness-answers = por ejemplo { $item } ({ $answers })
 cli-hint = qué hacer: { $hint }
 cli-part = { $item }, { $part }
-cli-fact-value = { $fact }: { $value }
 cli-check-clean = Nada que señalar: el programa se puede publicar.
 cli-count-errors =
     { $count ->

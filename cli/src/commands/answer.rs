@@ -198,7 +198,7 @@ impl Told<'_> {
         let (words, messages, said) = (self.words, self.words.messages, &part.outcome);
         let verdict = words.say(&format!("verdict-{}", said.verdict.code()));
         let subject = words.subject(&answer.item, part.part.as_deref());
-        lines.push(t!(messages, "cli-fact-value", fact = subject, value = verdict));
+        lines.push(t!(messages, "fact-value", fact = subject, value = verdict));
         let mut tell = |line: String| lines.push(format!("  {line}"));
         if let Some(class) = &said.hazard {
             let caution = words.say(&format!("caution-{class}"));
@@ -244,7 +244,7 @@ impl Told<'_> {
             return Some(name);
         }
         let container = self.words.messages.list_or(&containers);
-        Some(t!(self.words.messages, "cli-fact-value", fact = name, value = container))
+        Some(t!(self.words.messages, "fact-value", fact = name, value = container))
     }
 
     fn zone(&self) -> Option<&str> {

@@ -7,7 +7,7 @@ use locales::{Lang, Messages, args, sources};
 use serde::Serialize;
 
 /// Message files a resident's screens need.
-const RESIDENT: &[&str] = &["facts", "formats", "resident", "sorting"];
+const RESIDENT: &[&str] = &["answers", "facts", "formats", "resident"];
 /// Message files only a coordinator's screens need.
 const DESK: &[&str] = &["coordinator", "findings", "sheets"];
 
