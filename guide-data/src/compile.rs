@@ -309,7 +309,8 @@ impl Work<'_> {
         state.retain(|&(at, condition)| condition != FALSE && !(at == POSSIBLE && condition == TRUE));
         let certain: Vec<usize> = state.iter().filter(|(_, c)| *c == TRUE).map(|(at, _)| *at).collect();
         let rules = self.rules;
-        state.retain(|&(at, _)| !certain.iter().any(|&sure| sure != at && rules.outdoes(sure, at)));
+        let strongest = rules.strongest(&certain);
+        state.retain(|&(at, _)| !rules.is_out(at, &strongest));
         if let Some(&done) = memo.get(&state) {
             return Ok(done);
         }

@@ -32,6 +32,13 @@ pub(crate) struct Ready {
     pub(crate) outcome: Outcome,
 }
 
+/// What certainly decides: tier, rank, and the rules beaten by name (positions, ascending).
+pub(crate) struct Certain {
+    tier: Option<Tier>,
+    rank: Option<Rank>,
+    beaten: Vec<usize>,
+}
+
 /// All rules in order: by tier, built-in safety rules first, else as in the file.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct RuleSet {
@@ -184,12 +191,12 @@ impl RuleSet {
         let of_tier: Vec<_> =
             deciding.iter().copied().filter(|(_, r)| r.tier == tier && may_decide(r)).collect();
         let strongest = of_tier.iter().map(|(_, r)| r.rank).max();
+        let mut beaten: Vec<usize> = of_tier.iter().flat_map(|(_, r)| r.beats.iter().copied()).collect();
+        beaten.sort_unstable();
         let mut left: Vec<_> = of_tier
             .iter()
             .copied()
-            .filter(|(at, r)| {
-                Some(r.rank) == strongest && !of_tier.iter().any(|(_, by)| by.beats.binary_search(at).is_ok())
-            })
+            .filter(|(at, r)| Some(r.rank) == strongest && beaten.binary_search(at).is_err())
             .collect();
         if strongest == Some(Rank::BuiltIn) {
             // A stated hazard class, listed first, says more than "it has a battery inside".
@@ -214,15 +221,28 @@ impl RuleSet {
         outcome
     }
 
-    /// Drops rules that can no longer matter once `certain` applies, from a list of positions.
-    pub(crate) fn outdoes(&self, certain: usize, other: usize) -> bool {
-        let (Some(a), Some(b)) = (self.rules.get(certain), self.rules.get(other)) else { return false };
-        if !a.decides || !b.decides || a.tier > b.tier {
+    /// What is certain among applying rules: no weaker rule can matter any more. Positions are of
+    /// rules that certainly apply.
+    pub(crate) fn strongest(&self, certain: &[usize]) -> Certain {
+        let deciding = || certain.iter().filter_map(|&at| self.rules.get(at)).filter(|r| r.decides);
+        let tier = deciding().map(|r| r.tier).min();
+        let rank = deciding().filter(|r| Some(r.tier) == tier).map(|r| r.rank).max();
+        let mut beaten: Vec<usize> =
+            deciding().filter(|r| Some(r.tier) == tier).flat_map(|r| r.beats.iter().copied()).collect();
+        beaten.sort_unstable();
+        Certain { tier, rank, beaten }
+    }
+
+    /// True when a rule can no longer matter, given what is certain.
+    pub(crate) fn is_out(&self, at: usize, certain: &Certain) -> bool {
+        let (Some(rule), Some(tier)) = (self.rules.get(at), certain.tier) else { return false };
+        if !rule.decides || rule.tier < tier {
             return false;
         }
         // In the safety tier everything stays in sight: a class may still rule an authored rule out.
-        a.tier < b.tier
-            || (a.tier != Tier::Safety && (a.rank > b.rank || a.beats.binary_search(&other).is_ok()))
+        rule.tier > tier
+            || (tier != Tier::Safety
+                && (Some(rule.rank) < certain.rank || certain.beaten.binary_search(&at).is_ok()))
     }
 
     fn silence_outcome(&self) -> Outcome {

@@ -1,1 +1,406 @@
+//! One small program for each finding, and the finding it must give. The programs are a base that
+//! is clean, changed in one place.
 
+use serde_json::{Value, json};
+
+use super::{Checked, FINDING_CODES, Severity, check};
+use crate::ask::Step;
+use crate::catalog::Catalog;
+use crate::program::Program;
+
+fn catalog() -> Catalog {
+    serde_json::from_value(json!({"items": [
+        {"id": "can", "category": "metal", "facts": {"material": "steel", "form": "can"},
+         "open": {"contents": {"among": {"empty": 9, "part-full": 1}}}},
+        {"id": "cell", "category": "batteries-electronics", "facts": {"hazard": "battery-lithium"}}
+    ]}))
+    .unwrap()
+}
+
+fn base() -> Value {
+    let provenance =
+        json!({"decided-by": "Coordinator", "source": "Contract 4.2", "confirmed": "2026-05-01"});
+    json!({
+        "id": "clean", "name": {"en": "Clean"}, "source-language": "en", "languages": ["en"],
+        "guide-url": "https://example.org/",
+        "streams": [{"id": "recycling", "kind": "recycling", "name": {"en": "Recycling"}, "containers": [
+            {"id": "cart", "kind": "cart", "name": {"en": "Blue cart"}, "colour": "#205080"}]},
+            {"id": "refuse", "kind": "refuse", "name": {"en": "Refuse"}}],
+        "zones": [{"id": "town", "name": {"en": "Town"}, "households": 10},
+                  {"id": "hills", "name": {"en": "Hills"}, "households": 3}],
+        "channels": [{"id": "hhw", "kind": "hazardous-waste", "name": {"en": "Hazardous waste"},
+                      "safe-for": ["battery-lithium"]}],
+        "sites": [{"id": "depot", "name": {"en": "Depot"}, "channels": ["hhw"], "hours": "Mo-Fr 08:00-16:00",
+                   "position": {"lat": 41.6, "lon": -52.1}}],
+        "hazards": {"battery-lithium": {"channel": "hhw"}},
+        "silence": "ask",
+        "rules": [
+            {"id": "full", "tier": "plant", "when": {"is": {"fact": "contents", "of": ["part-full"]}},
+             "verdict": "no", "stream": "refuse", "provenance": provenance},
+            {"id": "metal", "tier": "material", "when": {"is": {"fact": "material", "of": ["steel"]}},
+             "verdict": "yes", "stream": "recycling", "provenance": provenance}
+        ]
+    })
+}
+
+/// Sets a value at a JSON pointer.
+fn with(changes: &[(&str, Value)]) -> Program {
+    let mut program = base();
+    for (pointer, value) in changes {
+        let (parent, key) = pointer.rsplit_once('/').unwrap();
+        match program.pointer_mut(parent).unwrap() {
+            Value::Array(list) if key == "-" => list.push(value.clone()),
+            Value::Array(list) => list[key.parse::<usize>().unwrap()] = value.clone(),
+            other => other[key] = value.clone(),
+        }
+    }
+    serde_json::from_value(program).unwrap()
+}
+
+fn rule(id: &str, tier: &str, when: Value, place: Value) -> Value {
+    let mut rule = json!({"id": id, "tier": tier, "when": when, "provenance":
+        {"decided-by": "Coordinator", "source": "Contract 4.2", "confirmed": "2026-05-01"}});
+    for (key, value) in place.as_object().unwrap() {
+        rule[key] = value.clone();
+    }
+    rule
+}
+
+fn told(checked: &Checked) -> Vec<String> {
+    checked
+        .findings
+        .iter()
+        .map(|f| {
+            let severity = match f.severity {
+                Severity::Error => "error",
+                Severity::Warning => "warning",
+                Severity::Notice => "notice",
+            };
+            let problem = f.args.get("problem").map(|p| format!(" {p}")).unwrap_or_default();
+            let field = if f.place.field.is_empty() { String::new() } else { format!(".{}", f.place.field) };
+            format!("{severity} {}{problem} at {} {}{field}", f.code, f.place.kind, f.place.id)
+        })
+        .collect()
+}
+
+fn finds(changes: &[(&str, Value)], expected: &[&str]) {
+    let checked = check(&with(changes), &catalog());
+    assert_eq!(told(&checked), expected, "{changes:?}");
+    assert_eq!(checked.publishable(), !expected.iter().any(|e| e.starts_with("error")));
+    for finding in &checked.findings {
+        assert!(
+            FINDING_CODES.contains(&finding.code.as_str()),
+            "{} is not in the list of codes",
+            finding.code
+        );
+        if let Some(witness) = &finding.witness {
+            let at = checked.guide.item_index(&witness.item).unwrap();
+            let step = checked.guide.next(at, &witness.known());
+            assert!(matches!(step, Some(Step::Answer(_))), "{witness:?} leaves a question open");
+        }
+    }
+}
+
+#[test]
+fn a_clean_program_has_no_findings() {
+    finds(&[], &[]);
+}
+
+#[test]
+fn an_uncovered_case_is_shown() {
+    finds(
+        &[
+            ("/silence", json!("undecided")),
+            ("/rules/1/when", json!({"is": {"fact": "material", "of": ["glass"]}})),
+        ],
+        &["error uncovered-case at item can", "warning rule-never-applies at rule metal"],
+    );
+    let program = with(&[
+        ("/silence", json!("undecided")),
+        ("/rules/1/when", json!({"is": {"fact": "material", "of": ["glass"]}})),
+    ]);
+    let checked = check(&program, &catalog());
+    let witness = checked.findings[0].witness.clone().unwrap();
+    // The likeliest uncovered case is the empty can.
+    assert_eq!(format!("{:?}", witness.answers), r#"[("contents", Value("empty"))]"#);
+}
+
+#[test]
+fn an_open_list_tells_what_it_does_not_name() {
+    finds(
+        &[("/rules/1/when", json!({"is": {"fact": "material", "of": ["glass"]}}))],
+        &["warning rule-never-applies at rule metal", "notice not-listed at item can"],
+    );
+}
+
+#[test]
+fn a_closed_list_refuses_what_it_does_not_name() {
+    let program = with(&[
+        ("/silence", json!("closed")),
+        ("/rules/1/when", json!({"is": {"fact": "material", "of": ["glass"]}})),
+    ]);
+    let checked = check(&program, &catalog());
+    assert!(checked.publishable());
+    let answer = checked
+        .guide
+        .assumed_answer(0, &crate::Known::default().with("contents", crate::Given::value("empty")))
+        .unwrap();
+    assert!(answer.parts[0].outcome.closed_list);
+    assert_eq!(answer.parts[0].outcome.stream.as_deref(), Some("refuse"));
+}
+
+#[test]
+fn rules_that_disagree_are_named_with_the_case() {
+    let other = rule(
+        "cans-out",
+        "material",
+        json!({"is": {"fact": "form", "of": ["can"]}}),
+        json!({"verdict": "no", "stream": "refuse"}),
+    );
+    finds(&[("/rules/-", other.clone())], &["error conflicting-rules at rule metal"]);
+    // An override settles it.
+    let mut settled = other;
+    settled["overrides"] = json!(["metal"]);
+    finds(&[("/rules/-", settled)], &["warning rule-never-applies at rule metal"]);
+}
+
+#[test]
+fn a_named_exception_and_a_temporary_order_beat_a_general_rule() {
+    let named = rule(
+        "can-out",
+        "material",
+        json!({"is": {"fact": "item", "of": ["can"]}}),
+        json!({"verdict": "no", "stream": "refuse"}),
+    );
+    finds(&[("/rules/-", named)], &["warning rule-never-applies at rule metal"]);
+    let order = rule(
+        "order",
+        "material",
+        json!({"all": []}),
+        json!({"verdict": "no", "stream": "refuse", "temporary": true, "from": "2026-02-01", "until": "2026-02-28"}),
+    );
+    finds(&[("/rules/-", order)], &[]);
+}
+
+#[test]
+fn overrides_in_a_circle_are_told() {
+    let a = rule(
+        "a",
+        "material",
+        json!({"all": []}),
+        json!({"verdict": "no", "stream": "refuse", "overrides": ["b"]}),
+    );
+    let b = rule(
+        "b",
+        "material",
+        json!({"all": []}),
+        json!({"verdict": "yes", "stream": "recycling", "overrides": ["a"]}),
+    );
+    let checked = check(&with(&[("/rules/-", a), ("/rules/-", b)]), &catalog());
+    let told = told(&checked);
+    assert!(told.contains(&"error circular-override at rule a.overrides".to_owned()), "{told:?}");
+    assert!(told.iter().any(|t| t.starts_with("error conflicting-rules")), "{told:?}");
+}
+
+#[test]
+fn a_hazard_needs_a_safe_channel() {
+    finds(
+        &[("/hazards", json!({}))],
+        &["error hazard-not-safe no-channel at hazard battery-lithium.channel"],
+    );
+    finds(
+        &[("/hazards/battery-lithium/channel", json!("nowhere"))],
+        &["error hazard-not-safe unknown-channel at hazard battery-lithium.channel"],
+    );
+    finds(
+        &[("/channels/0/safe-for", json!([]))],
+        &["error hazard-not-safe channel-does-not-take-it at hazard battery-lithium.channel"],
+    );
+}
+
+#[test]
+fn no_rule_sends_a_hazard_to_a_cart_unless_somebody_answers_for_it() {
+    // A rule of a later tier is simply never reached.
+    let late = rule(
+        "late",
+        "program",
+        json!({"is": {"fact": "item", "of": ["cell"]}}),
+        json!({"verdict": "yes", "stream": "recycling"}),
+    );
+    finds(&[("/rules/-", late)], &["warning rule-never-applies at rule late"]);
+    // A rule of the safety tier is refused.
+    let wanted = json!({"is": {"fact": "hazard", "of": ["battery-lithium"]}});
+    let early = rule("early", "safety", wanted, json!({"verdict": "yes", "stream": "recycling"}));
+    finds(
+        &[("/rules/-", early.clone())],
+        &["error hazard-not-safe rule at rule early", "warning rule-never-applies at rule early"],
+    );
+    let stays = check(&with(&[("/rules/-", early.clone())]), &catalog());
+    let outcome = &stays.guide.assumed_answer(1, &crate::Known::default()).unwrap().parts[0].outcome;
+    assert_eq!(
+        (outcome.channel.as_deref(), outcome.hazard.as_deref()),
+        (Some("hhw"), Some("battery-lithium"))
+    );
+    // With a named acceptance it stands, visibly, and the caution stays.
+    let mut accepted = early;
+    accepted["acknowledgement"] =
+        json!({"by": "Fire marshal", "on": "2026-03-01", "because": "Sealed box on every cart"});
+    finds(&[("/rules/-", accepted.clone())], &["warning hazard-acknowledged at rule early"]);
+    let checked = check(&with(&[("/rules/-", accepted)]), &catalog());
+    let outcome = &checked.guide.assumed_answer(1, &crate::Known::default()).unwrap().parts[0].outcome;
+    assert!(outcome.acknowledged && outcome.hazard.is_some());
+}
+
+#[test]
+fn conditions_that_cannot_be_read_hold_never_and_are_told() {
+    for (when, expected) in [
+        (
+            json!({"is": {"fact": "fluffiness", "of": ["very"]}}),
+            "error broken-condition unknown-fact at rule x.when",
+        ),
+        (
+            json!({"is": {"fact": "resin", "of": ["8"]}}),
+            "error broken-condition unknown-value at rule x.when",
+        ),
+        (json!({"is": {"fact": "resin", "of": []}}), "error broken-condition no-values at rule x.when"),
+        (
+            json!({"measure": {"fact": "middle-side", "under": "2"}}),
+            "error broken-condition no-unit at rule x.when",
+        ),
+        (
+            json!({"measure": {"fact": "middle-side", "under": "2 lb"}}),
+            "error broken-condition wrong-dimension at rule x.when",
+        ),
+        (
+            json!({"measure": {"fact": "middle-side", "under": "-2 in"}}),
+            "error broken-condition negative at rule x.when",
+        ),
+        (json!({"measure": {"fact": "middle-side"}}), "error broken-condition no-values at rule x.when"),
+        (
+            json!({"not": {"measure": {"fact": "middle-side", "under": "2"}}}),
+            "error broken-condition no-unit at rule x.when",
+        ),
+    ] {
+        let broken = rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"}));
+        finds(&[("/rules/-", broken)], &[expected]);
+    }
+}
+
+#[test]
+fn references_must_lead_somewhere() {
+    finds(&[("/rules/1/stream", json!("blue"))], &["error broken-reference at rule metal.stream"]);
+    finds(&[("/rules/1/stream", Value::Null)], &["error broken-reference at rule metal.stream"]);
+    finds(&[("/rules/1/prepare", json!(["polish"]))], &["error broken-reference at rule metal.prepare"]);
+    finds(&[("/rules/1/reason", json!("because"))], &["error broken-reference at rule metal.reason"]);
+    finds(&[("/rules/1/overrides", json!(["gone"]))], &["error broken-reference at rule metal.overrides"]);
+    finds(&[("/rules/1/overrides", json!(["full"]))], &["error broken-reference at rule metal.overrides"]);
+    finds(&[("/sites/0/channels", json!(["gone"]))], &["error broken-reference at site depot.channels"]);
+}
+
+#[test]
+fn ids_are_unique() {
+    finds(&[("/rules/0/id", json!("metal"))], &["error duplicate-id at rule metal.id"]);
+    finds(&[("/zones/1/id", json!("town"))], &["error duplicate-id at zone town.id"]);
+}
+
+#[test]
+fn a_stream_must_be_collected_where_the_answer_is_given() {
+    finds(
+        &[("/zones/1/streams", json!(["refuse"]))],
+        &["error destination-not-offered at rule metal.stream"],
+    );
+}
+
+#[test]
+fn texts_are_never_markup_and_never_turn_the_line_round() {
+    finds(
+        &[("/name/en", json!("Clean <b>city</b>"))],
+        &["error suspicious-text markup at text program.name.en"],
+    );
+    finds(
+        &[("/name/en", json!("Clean \u{202E}ytic"))],
+        &["error suspicious-text direction at text program.name.en"],
+    );
+    finds(&[("/name/en", json!("Clean\u{7}"))], &["error suspicious-text control at text program.name.en"]);
+    finds(&[("/name/en", json!("Under 2 in < 5 cm"))], &[]);
+}
+
+#[test]
+fn languages_tell_what_they_lack() {
+    finds(
+        &[("/languages", json!(["en", "es"])), ("/name/es", json!("Limpio"))],
+        &[
+            "warning missing-translation at program es.languages",
+            "notice missing-translation at program es.languages",
+        ],
+    );
+}
+
+#[test]
+fn the_rest() {
+    finds(
+        &[("/sites/0/hours", json!("sometimes"))],
+        &{
+            let checked = check(&with(&[("/sites/0/hours", json!("sometimes"))]), &catalog());
+            let told = told(&checked);
+            assert!(
+                told[0].starts_with("error unreadable-hours") && told[0].ends_with("at site depot.hours"),
+                "{told:?}"
+            );
+            [told[0].clone()]
+        }
+        .iter()
+        .map(String::as_str)
+        .collect::<Vec<_>>(),
+    );
+    finds(&[("/rules/1/provenance", json!({}))], &["warning missing-provenance at rule metal.provenance"]);
+    finds(
+        &[("/streams/0/containers/0/colour", json!("blue"))],
+        &["error unusable-setting at container cart.colour"],
+    );
+    finds(&[("/unknown", json!({"resin": "9"}))], &["error unusable-setting at program resin.unknown"]);
+    finds(
+        &[("/sites/0/position", json!({"lat": 141.0, "lon": 0.0}))],
+        &["error unusable-setting at site depot.position"],
+    );
+    finds(
+        &[("/items", json!([{"id": "thing", "category": "metal", "facts": {"middle-side": "2"}}]))],
+        &["error broken-item no-unit at item thing.middle-side", "notice not-listed at item thing"],
+    );
+}
+
+#[test]
+fn an_item_with_every_fact_open_is_bounded() {
+    let mut open = serde_json::Map::new();
+    let mut parts = Vec::new();
+    for fact in crate::facts::FACTS {
+        if let crate::facts::FactKind::Choice(values) = fact.kind {
+            if ["dwelling", "origin", "proof"].contains(&fact.id) {
+                continue;
+            }
+            let among: serde_json::Map<_, _> = values.iter().map(|v| ((*v).to_owned(), json!(1))).collect();
+            open.insert(fact.id.to_owned(), json!({"among": among}));
+            parts.push(json!({"is": {"fact": fact.id, "of": [values[0]]}}));
+        }
+    }
+    // Parity of many facts has no small diagram in two halves that interleave; rules by pairs
+    // make the decision depend on all of them at once.
+    let rules: Vec<Value> = (0..parts.len() / 2)
+        .map(|i| {
+            rule(
+                &format!("p{i}"),
+                "program",
+                json!({"all": [parts[i], parts[parts.len() / 2 + i]]}),
+                json!({"verdict": "no", "stream": "refuse", "prepare": [crate::standard::PREPARATIONS[i]]}),
+            )
+        })
+        .collect();
+    let mut changes: Vec<(&str, Value)> = rules.into_iter().map(|r| ("/rules/-", r)).collect();
+    changes.push(("/items", json!([{"id": "riddle", "category": "metal", "open": open}])));
+    let checked = check(&with(&changes), &catalog());
+    assert!(
+        told(&checked).contains(&"error too-complex at item riddle.open".to_owned()),
+        "{:?}",
+        told(&checked)
+    );
+}
