@@ -17,7 +17,8 @@ use serde_json::Value;
 use crate::exit::Exit;
 use crate::problem::{Outcome, Problem};
 
-pub(crate) use words::{coordinator_pack, language_pack};
+use words::coordinator_pack;
+pub(crate) use words::{desk_messages, language_pack};
 
 /// What was published.
 pub(crate) struct Published {
@@ -81,7 +82,7 @@ fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
     for language in locales::supported() {
-        let pack = coordinator_pack(language.tag);
+        let pack = coordinator_pack(program, catalog, language.tag);
         files.insert(format!("data/coordinator-{}.json", language.tag), list::json(&pack));
     }
 }

@@ -93,7 +93,7 @@ pub fn sheet(
     {
         return Err(SheetProblem::UnknownZone(zone.clone()));
     }
-    let (yes, no, elsewhere) = budget(wanted.sheet, languages.len());
+    let Room { yes, no, elsewhere, hazard_places } = room(wanted.sheet, languages.len());
     let summary = summarise(
         guide,
         &SummaryWanted {
@@ -106,8 +106,10 @@ pub fn sheet(
         },
     );
     let shortened = shortened(&summary);
-    let blocks =
-        languages.iter().map(|words| block(guide, &summary, *words, &stream, wanted)).collect::<Vec<_>>();
+    let blocks = languages
+        .iter()
+        .map(|words| block(guide, &summary, *words, &stream, wanted, hazard_places))
+        .collect::<Vec<_>>();
     let title = blocks.first().map(|block| block.title.clone()).unwrap_or_default();
     let jurisdiction = first.text("program.name").unwrap_or(&program.id).to_owned();
     let job = SheetJob {
@@ -139,18 +141,28 @@ fn stream(guide: &Guide, wanted: &SheetWanted) -> Result<String, SheetProblem> {
         .ok_or_else(|| SheetProblem::UnknownStream(wanted.stream.clone().unwrap_or_default()))
 }
 
-/// How many lines of yes, no and elsewhere a sheet has room for; hazards are never left out.
-///
-/// A lid has 10 to 20 things to accept and 5 to 10 to refuse; every further language needs the same
-/// room again, so there are fewer of each.
-fn budget(sheet: SheetKind, languages: usize) -> (usize, usize, usize) {
+/// What a sheet has room for.
+#[derive(Debug, Clone, Copy)]
+struct Room {
+    yes: usize,
+    no: usize,
+    elsewhere: usize,
+    /// Whether hazards are followed by the place that takes them.
+    hazard_places: bool,
+}
+
+/// A lid has 10 to 20 things to accept and 5 to 10 to refuse. Every further language needs the same room
+/// again, so there are fewer of each. Hazards are never left out; where there is no room for the places
+/// that take them, the code and the telephone number lead there.
+fn room(sheet: SheetKind, languages: usize) -> Room {
+    let room = |yes, no, elsewhere, hazard_places| Room { yes, no, elsewhere, hazard_places };
     match (sheet, languages) {
-        (SheetKind::CartLid, 0 | 1) => (14, 8, 4),
-        (SheetKind::CartLid, 2) => (10, 6, 3),
-        (SheetKind::CartLid, _) => (7, 5, 2),
-        (SheetKind::PostcardMailer, 0 | 1) => (12, 8, 5),
-        (SheetKind::PostcardMailer, 2) => (8, 5, 3),
-        (SheetKind::PostcardMailer, _) => (6, 4, 2),
+        (SheetKind::CartLid, 0 | 1) => room(14, 8, 4, true),
+        (SheetKind::CartLid, 2) => room(10, 6, 3, true),
+        (SheetKind::CartLid, _) => room(9, 6, 0, false),
+        (SheetKind::PostcardMailer, 0 | 1) => room(12, 8, 5, true),
+        (SheetKind::PostcardMailer, 2) => room(8, 6, 3, false),
+        (SheetKind::PostcardMailer, _) => room(6, 3, 0, false),
     }
 }
 
@@ -175,6 +187,7 @@ fn block(
     words: Words<'_>,
     stream: &str,
     wanted: &SheetWanted,
+    hazard_places: bool,
 ) -> LanguageBlock {
     let messages = words.messages;
     let sections = [
@@ -194,7 +207,7 @@ fn block(
                 tone,
                 heading,
                 lines: match tone {
-                    Tone::Caution => cautions(guide, lines, words),
+                    Tone::Caution => cautions(guide, lines, words, hazard_places),
                     _ => lines.iter().map(|line| put(guide, line, words)).collect(),
                 },
             })
@@ -253,20 +266,20 @@ const HAZARDS_PER_LINE: usize = 4;
 
 /// The hazards, those that go to the same place together. Each speaks of its whole class: one item
 /// that stands for it would make the others seem safe.
-fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>) -> Vec<Line> {
+fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, places: bool) -> Vec<Line> {
     let messages = words.messages;
-    let mut places: Vec<(Option<&str>, Vec<&SummaryLine>)> = Vec::new();
+    let mut groups: Vec<(Option<&str>, Vec<&SummaryLine>)> = Vec::new();
     for line in lines {
-        let channel = line.channel.as_deref();
+        let channel = line.channel.as_deref().filter(|_| places);
         let with_room = |(known, together): &&mut (Option<&str>, Vec<&SummaryLine>)| {
             *known == channel && together.len() < HAZARDS_PER_LINE
         };
-        match places.iter_mut().find(with_room) {
+        match groups.iter_mut().find(with_room) {
             Some((_, together)) => together.push(line),
-            None => places.push((channel, vec![line])),
+            None => groups.push((channel, vec![line])),
         }
     }
-    places
+    groups
         .into_iter()
         .map(|(channel, together)| {
             let classes = together.iter().filter_map(|line| line.hazard.as_deref());
@@ -304,13 +317,12 @@ fn elsewhere(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> Option<Stri
 fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -> Vec<String> {
     let messages = words.messages;
     let mut lines = Vec::new();
-    // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not.
-    if wanted.sheet == SheetKind::PostcardMailer {
-        for container in guide.containers(stream, wanted.zone.as_deref()) {
-            if let Some(text) = words.text(&format!("container.{}.set-out", container.id)) {
-                lines.push(text.to_owned());
-            }
-        }
+    // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not. Where
+    // zones have containers of their own, a mailer for one zone says it.
+    if let (SheetKind::PostcardMailer, [only]) =
+        (wanted.sheet, guide.containers(stream, wanted.zone.as_deref()).as_slice())
+    {
+        lines.extend(words.text(&format!("container.{}.set-out", only.id)).map(str::to_owned));
     }
     let phone = guide.contact.phone.trim();
     if let (Some(name), false) = (words.text("contact.name"), phone.is_empty()) {

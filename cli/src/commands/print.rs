@@ -13,7 +13,7 @@ use crate::commands::check;
 use crate::exit::Exit;
 use crate::files::{self, sha256};
 use crate::problem::{Outcome, Problem};
-use crate::publish::{coordinator_pack, language_pack};
+use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
 use crate::sheets::{self, Sheet, SheetProblem, SheetWanted};
 use crate::words::{Words, fill};
@@ -35,10 +35,8 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
         };
         return Ok(Report { text, exit: Exit::Errors });
     }
-    let spoken: Vec<Messages> = packs
-        .iter()
-        .map(|pack| sheets::messages(&program, pack, &coordinator_pack(&pack.language).messages))
-        .collect();
+    let spoken: Vec<Messages> =
+        packs.iter().map(|pack| sheets::messages(&program, pack, &desk_messages(&pack.language))).collect();
     let words: Vec<Words<'_>> =
         spoken.iter().zip(&packs).map(|(messages, pack)| Words { messages, pack }).collect();
     let wanted = SheetWanted {

@@ -9,13 +9,16 @@ use serde::Serialize;
 /// Message files a resident's screens need.
 const RESIDENT: &[&str] = &["answers", "facts", "formats", "resident"];
 /// Message files only a coordinator's screens need.
-const DESK: &[&str] = &["coordinator", "findings", "sheets"];
+const DESK: &[&str] = &["coordinator", "findings", "print", "sheets"];
 
 /// What a coordinator's screens need beside a language's pack.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub(crate) struct CoordinatorPack {
     pub(crate) language: String,
     pub(crate) messages: Vec<String>,
+    /// Items' names, in a language the guide itself is not published in.
+    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+    pub(crate) names: BTreeMap<String, Vec<String>>,
 }
 
 /// Everything a phone needs to speak one language of a program. A language we have no messages in is
@@ -35,10 +38,20 @@ pub(crate) fn language_pack(program: &Program, catalog: &Catalog, tag: &str) -> 
     }
 }
 
-/// The messages of a coordinator's screens in a language.
-pub(crate) fn coordinator_pack(tag: &str) -> CoordinatorPack {
+/// The words of a coordinator's screens in a language. They are in every language there is, whatever the
+/// program speaks: where it has no pack of its own, this one carries what that would have held.
+pub(crate) fn coordinator_pack(program: &Program, catalog: &Catalog, tag: &str) -> CoordinatorPack {
     let lang: Lang = tag.parse().unwrap_or_default();
-    CoordinatorPack { language: tag.to_owned(), messages: files(&lang, DESK) }
+    let published = program.languages.iter().any(|language| language == tag);
+    let mut messages = if published { Vec::new() } else { files(&lang, RESIDENT) };
+    messages.extend(files(&lang, DESK));
+    let names = if published { BTreeMap::new() } else { names(program, catalog, &lang) };
+    CoordinatorPack { language: tag.to_owned(), messages, names }
+}
+
+/// The messages of a sheet that are not in a language's own pack.
+pub(crate) fn desk_messages(tag: &str) -> Vec<String> {
+    files(&tag.parse().unwrap_or_default(), DESK)
 }
 
 /// The message files of those names, in English where there are none in the language.
