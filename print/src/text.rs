@@ -11,5 +11,5 @@ mod paragraph;
 mod shaping;
 
 pub(crate) use characters::refuse_bad_characters;
-pub(crate) use paragraph::{Paragraph, Setting, TooWide, Words, count};
+pub(crate) use paragraph::{Paragraph, Setting, Words, count};
 pub(crate) use shaping::Typesetter;

@@ -69,7 +69,7 @@ impl Panel {
             x += self.column + self.gap;
         }
         let at = Point { x: area.x + self.pad, y: area.bottom() - self.pad * 0.7 - self.address.height() };
-        let measure = if content.mirrored() { self.address.width } else { tile.x - self.pad - at.x };
+        let measure = tile.x - self.pad - at.x;
         pen.words(&content.address, &self.address, at, measure, Role::Foot, Ink::PAPER);
     }
 }
@@ -199,14 +199,9 @@ fn small_print(
         let setting = paragraph.set(LEAST_TYPE, area.width).ok();
         match setting {
             Some(setting) if y + setting.height() <= area.bottom() => {
-                y += pen.words(
-                    paragraph,
-                    &setting,
-                    Point { x: area.x, y },
-                    area.width,
-                    Role::Foot,
-                    Ink::BLACK,
-                );
+                // At the left, whatever the sheet's direction: this side is the post's.
+                let (at, measure) = (Point { x: area.x, y }, setting.width);
+                y += pen.words(paragraph, &setting, at, measure, Role::Foot, Ink::BLACK);
             }
             _ => {
                 return Err(PreflightItem::error(

@@ -57,14 +57,9 @@ impl Builder<'_> {
         }
     }
 
-    fn neutral(
-        &mut self,
-        text: &str,
-        direction: Direction,
-        place: &str,
-        weight: Weight,
-    ) -> Option<Paragraph> {
-        self.paragraph(Words { text, lang: "", direction, place }, weight)
+    /// A text in no stated language, at the sheet's starting edge.
+    fn neutral(&mut self, text: &str, align: Direction, place: &str, weight: Weight) -> Option<Paragraph> {
+        self.paragraph(Words { text, lang: "", direction: None, align: Some(align), place }, weight)
     }
 
     fn lines(&mut self, lines: &[String], place: &str) -> Vec<Paragraph> {
@@ -88,7 +83,7 @@ impl Content {
         let sections = section_paragraphs(&mut make, job);
         let (scans, feet) = foot_paragraphs(&mut make, job);
         let issuer = make.neutral(&job.jurisdiction, direction, "the issuer's name", Weight::Bold);
-        let address = make.neutral(&job.short_url, Direction::Ltr, "the short address", Weight::Bold);
+        let address = make.neutral(&job.short_url, direction, "the short address", Weight::Bold);
         let optional = |make: &mut Builder<'_>, text: &str, place: &str| {
             (!text.is_empty()).then(|| make.neutral(text, direction, place, Weight::Regular)).flatten()
         };
@@ -127,8 +122,13 @@ fn title_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<Paragraph> {
     let mut titles = Vec::new();
     for block in &job.languages {
         let place = format!("{}, title", block.lang);
-        let words =
-            Words { text: &block.title, lang: &block.lang, direction: block.direction, place: &place };
+        let words = Words {
+            text: &block.title,
+            lang: &block.lang,
+            direction: Some(block.direction),
+            align: None,
+            place: &place,
+        };
         titles.extend(make.paragraph(words, Weight::Bold));
     }
     titles
@@ -144,15 +144,15 @@ fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionCont
             section.entries.push(Entry { pictogram, hazard, words: Vec::new() });
         }
         for block in &job.languages {
-            let (lang, direction) = (block.lang.as_str(), block.direction);
+            let (lang, direction) = (block.lang.as_str(), Some(block.direction));
             let Some(own) = block.sections.get(s) else { continue };
             let place = format!("{lang}, section {}, heading", s + 1);
-            let words = Words { text: &own.heading, lang, direction, place: &place };
+            let words = Words { text: &own.heading, lang, direction, align: None, place: &place };
             section.headings.extend(make.paragraph(words, Weight::Bold));
             for (l, (entry, line)) in section.entries.iter_mut().zip(&own.lines).enumerate() {
                 let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
                 let weight = if entry.hazard { Weight::Bold } else { Weight::Regular };
-                let words = Words { text: &line.text, lang, direction, place: &place };
+                let words = Words { text: &line.text, lang, direction, align: None, place: &place };
                 entry.words.extend(make.paragraph(words, weight));
             }
         }
@@ -164,14 +164,16 @@ fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionCont
 fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragraph>>, Vec<Vec<Paragraph>>) {
     let (mut scans, mut feet) = (Vec::new(), Vec::new());
     for block in &job.languages {
-        let (lang, direction) = (block.lang.as_str(), block.direction);
+        let (lang, direction) = (block.lang.as_str(), Some(block.direction));
         let place = format!("{lang}, scan sentence");
-        let words = Words { text: &block.scan, lang, direction, place: &place };
+        let words = Words { text: &block.scan, lang, direction, align: None, place: &place };
         scans.push(if block.scan.is_empty() { None } else { make.paragraph(words, Weight::Bold) });
         let mut lines = Vec::new();
         for (l, text) in block.footer.iter().enumerate() {
             let place = format!("{lang}, footer line {}", l + 1);
-            lines.extend(make.paragraph(Words { text, lang, direction, place: &place }, Weight::Regular));
+            lines.extend(
+                make.paragraph(Words { text, lang, direction, align: None, place: &place }, Weight::Regular),
+            );
         }
         feet.push(lines);
     }

@@ -103,10 +103,8 @@ impl Footer {
             x += self.column + self.gap;
         }
         let beside = area.right() - x0;
-        // An address is written left to right; on a mirrored sheet it still stands beside the code.
-        let width = if content.mirrored() { self.address.width } else { beside };
         let at = Point { x: x0, y: y0 + tallest + self.size * 0.3 };
-        pen.words(&content.address, &self.address, at, width, Role::Foot, Ink::BLACK);
+        pen.words(&content.address, &self.address, at, beside, Role::Foot, Ink::BLACK);
         let y = area.bottom() - small;
         if let (Some(notice), Some(setting)) = (&content.notice, &self.notice) {
             let at = Point { x: area.x, y };

@@ -2,6 +2,7 @@
 
 use crate::display::{Fill, Item, Role, Rule};
 use crate::ink::Ink;
+use crate::job::Direction;
 use crate::path::{self, PathOp};
 use crate::pictogram::pictogram;
 use crate::text::{Paragraph, Setting, Typesetter};
@@ -17,6 +18,11 @@ pub(super) struct Pen<'a> {
 impl<'a> Pen<'a> {
     pub(super) const fn new(setter: Typesetter<'a>, mirror: Option<Pt>) -> Self {
         Self { setter, mirror, items: Vec::new() }
+    }
+
+    /// The direction in which the sheet is read.
+    pub(super) const fn direction(&self) -> Direction {
+        if self.mirror.is_some() { Direction::Rtl } else { Direction::Ltr }
     }
 
     /// The same area as seen on the page.

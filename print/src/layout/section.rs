@@ -6,7 +6,7 @@ use super::pen::Pen;
 use crate::display::Role;
 use crate::ink::Ink;
 use crate::job::Tone;
-use crate::text::{Setting, count};
+use crate::text::{Paragraph, Setting, count};
 use crate::unit::{Mm, Point, Pt, Rect};
 
 /// Pictograms are drawn to be read at 8 mm, and never set smaller.
@@ -135,7 +135,7 @@ impl SectionPlan {
         pen.picture(section.tone.shape(), Rect::new(x, middle - shape / 2.0, shape, shape), on);
         x += shape + scale.gap();
         for (heading, setting) in section.headings.iter().zip(&self.headings) {
-            let y = middle - setting.height() / 2.0;
+            let y = heading_top(heading, setting, middle);
             pen.words(heading, setting, Point { x, y }, self.heading_column, Role::Heading, on);
             x += self.heading_column + scale.column_gap();
         }
@@ -173,9 +173,20 @@ impl SectionPlan {
         let x = at.x + self.grid.cell - self.grid.measure;
         let mut y = at.y + (row - words_height(&cell.words, scale)) / 2.0;
         for (words, setting) in entry.words.iter().zip(&cell.words) {
-            y += pen.words(words, setting, Point { x, y }, self.grid.measure, Role::Body, Ink::BLACK);
+            // A text that starts from the other edge stays beside its picture: its block is as wide as its words.
+            let measure = if words.direction == pen.direction() { self.grid.measure } else { setting.width };
+            y += pen.words(words, setting, Point { x, y }, measure, Role::Body, Ink::BLACK);
             y += scale.between_languages();
         }
+    }
+}
+
+/// Where a heading's block starts: its capitals in the middle when it is one line, else the block.
+fn heading_top(heading: &Paragraph, setting: &Setting, middle: Pt) -> Pt {
+    if setting.lines.len() == 1 {
+        middle - heading.middle(setting.size)
+    } else {
+        middle - setting.height() / 2.0
     }
 }
 

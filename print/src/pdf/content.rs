@@ -114,7 +114,7 @@ fn show(content: &mut Content, run: &Run, fonts: &Embedded, origin: &Origin) {
     let mut rise = 0;
     let mut codes: Vec<u8> = Vec::new();
     let mut pieces: Vec<(Vec<u8>, f64)> = Vec::new();
-    let mut flush = |content: &mut Content, pieces: &mut Vec<(Vec<u8>, f64)>, codes: &mut Vec<u8>| {
+    let flush = |content: &mut Content, pieces: &mut Vec<(Vec<u8>, f64)>, codes: &mut Vec<u8>| {
         if !codes.is_empty() {
             pieces.push((std::mem::take(codes), 0.0));
         }

@@ -2,7 +2,7 @@
 //!
 //! Labels are short and set ragged, so stretching words never pays; what a reader sees is a lone word on the
 //! last line. The whole paragraph is considered at once, as optimal-fit setting does, over the sum of squared
-//! slack of every line, the last counting a quarter.
+//! slack of every line, the last one too: a label reads best in lines of one length.
 
 use std::ops::Range;
 
@@ -18,9 +18,6 @@ pub(super) struct Piece {
     /// Width without, in ems.
     pub(super) printed: f64,
 }
-
-/// How much the last line's slack counts.
-const LAST_LINE: f64 = 0.25;
 
 /// The pieces of each line, or the index of a piece that is wider than the measure by itself.
 pub(super) fn lines(pieces: &[Piece], measure: f64) -> Result<Vec<Range<usize>>, usize> {
@@ -41,8 +38,7 @@ pub(super) fn lines(pieces: &[Piece], measure: f64) -> Result<Vec<Range<usize>>,
             }
             let Some(&(lines, cost, _)) = best.get(start) else { continue };
             let slack = (measure - printed) / measure;
-            let weight = if end == pieces.len() { LAST_LINE } else { 1.0 };
-            let candidate = (lines + 1, cost + slack * slack * weight, start);
+            let candidate = (lines + 1, cost + slack * slack, start);
             let better =
                 choice.is_none_or(|(l, c, _)| candidate.0 < l || (candidate.0 == l && candidate.1 < c));
             if better {

@@ -13,13 +13,15 @@ use crate::finding::PreflightItem;
 use crate::font::Weight;
 use crate::ink::Ink;
 use crate::job::Direction;
-use crate::path::{self, PathOp};
+use crate::path;
 use crate::unit::{Point, Pt, Rect};
 
 /// Room above and below the baseline that every line takes at least, in ems. Ours: capitals with an accent
 /// above, descenders below, and a little air; taller writing takes what its glyphs need.
 const ASCENT: f64 = 0.94;
 const DESCENT: f64 = 0.27;
+/// Height of Noto Sans' capitals, in ems.
+const CAPITALS: f64 = 0.714;
 /// Air above and below glyphs that reach past those, in ems.
 const AIR: f64 = 0.03;
 
@@ -30,8 +32,10 @@ pub(crate) struct Words<'a> {
     pub(crate) text: &'a str,
     /// The language's tag, empty where there is none.
     pub(crate) lang: &'a str,
-    /// The direction it is written in.
-    pub(crate) direction: Direction,
+    /// The direction it is written in; where that is not known, the text's first letter says it.
+    pub(crate) direction: Option<Direction>,
+    /// The edge its lines start from, if not the one its direction starts from.
+    pub(crate) align: Option<Direction>,
     /// Which text this is, for messages: `es, section 2, line 3`.
     pub(crate) place: &'a str,
 }
@@ -45,9 +49,13 @@ pub(crate) struct Paragraph {
     pub(crate) lang: String,
     pub(crate) place: String,
     pub(crate) direction: Direction,
+    align: Direction,
     /// The face of each stretch of the text.
     faces: Vec<(Range<usize>, usize)>,
+    /// What lies between the places where lines break gladly.
     pieces: Vec<Piece>,
+    /// What lies between all the places where they may: inside a compound, after its hyphen, too.
+    finer: Vec<Piece>,
     ascent: f64,
     descent: f64,
 }
@@ -90,7 +98,8 @@ impl Paragraph {
         words: Words<'_>,
         weight: Weight,
     ) -> Result<Self, PreflightItem> {
-        let Words { text: source, lang, direction, place } = words;
+        let Words { text: source, lang, direction, align, place } = words;
+        let direction = direction.unwrap_or_else(|| first_strong(source));
         let text = match direction {
             Direction::Rtl => numbers::isolated(source),
             Direction::Ltr => source.to_owned(),
@@ -102,8 +111,10 @@ impl Paragraph {
             lang: lang.to_owned(),
             place: place.to_owned(),
             direction,
+            align: align.unwrap_or(direction),
             faces,
             pieces: Vec::new(),
+            finer: Vec::new(),
             ascent: ASCENT,
             descent: DESCENT,
             text,
@@ -141,16 +152,19 @@ impl Paragraph {
         }
         self.ascent = self.ascent.max(above + AIR);
         self.descent = self.descent.max(below + AIR);
-        self.pieces = self.pieces_of(&width_at);
+        self.pieces = self.pieces_of(&width_at, false);
+        self.finer = self.pieces_of(&width_at, true);
     }
 
-    fn pieces_of(&self, width_at: &[f64]) -> Vec<Piece> {
+    fn pieces_of(&self, width_at: &[f64], in_compounds: bool) -> Vec<Piece> {
         let whole: Vec<Range<usize>> = numbers::numbers(&self.text);
         let mut pieces = Vec::new();
         let mut start = 0;
         for (end, opportunity) in linebreaks(&self.text) {
             let inside = whole.iter().any(|number| number.start < end && end < number.end);
-            if inside && opportunity == BreakOpportunity::Allowed {
+            let compound = !in_compounds
+                && self.text.get(..end).is_some_and(|before| before.ends_with(['-', '\u{2010}']));
+            if (inside || compound) && opportunity == BreakOpportunity::Allowed {
                 continue;
             }
             let piece = self.text.get(start..end).unwrap_or("");
@@ -171,11 +185,20 @@ impl Paragraph {
         self.faces.iter().filter_map(cut).collect()
     }
 
+    /// From a line's top to the middle of its capitals.
+    pub(crate) fn middle(&self, size: Pt) -> Pt {
+        size * (self.ascent - CAPITALS / 2.0)
+    }
+
     /// Breaks the text into lines.
     pub(crate) fn set(&self, size: Pt, measure: Pt) -> Result<Setting, TooWide> {
         let ems = measure / size;
-        let lines = breaking::lines(&self.pieces, ems).map_err(|index| {
-            let piece = self.pieces.get(index);
+        let (pieces, lines) = match breaking::lines(&self.pieces, ems) {
+            Ok(lines) => (&self.pieces, Ok(lines)),
+            Err(_) => (&self.finer, breaking::lines(&self.finer, ems)),
+        };
+        let lines = lines.map_err(|index| {
+            let piece = pieces.get(index);
             let word =
                 piece.and_then(|piece| self.text.get(piece.range.start..piece.printed_end)).unwrap_or("");
             let word: String = word.chars().filter(|&c| !is_ignorable(c)).collect();
@@ -187,11 +210,9 @@ impl Paragraph {
         let mut widest = 0.0_f64;
         let lines = lines
             .into_iter()
-            .filter_map(|pieces| {
-                let (first, last) =
-                    (self.pieces.get(pieces.start)?, self.pieces.get(pieces.end.checked_sub(1)?)?);
-                let before: f64 =
-                    self.pieces.get(pieces.start..pieces.end - 1)?.iter().map(|piece| piece.full).sum();
+            .filter_map(|line| {
+                let (first, last) = (pieces.get(line.start)?, pieces.get(line.end.checked_sub(1)?)?);
+                let before: f64 = pieces.get(line.start..line.end - 1)?.iter().map(|piece| piece.full).sum();
                 widest = widest.max(before + last.printed);
                 Some(first.range.start..last.printed_end)
             })
@@ -214,7 +235,7 @@ impl Paragraph {
         let mut drawn = Vec::new();
         for line in &setting.lines {
             let (runs, width) = self.runs(setter, &bidi, line.clone(), setting.size);
-            let x = match self.direction {
+            let x = match self.align {
                 Direction::Ltr => at.x,
                 Direction::Rtl => at.x + measure - width,
             };
@@ -292,6 +313,14 @@ impl Paragraph {
                 Glyph { id: glyph.id, advance: glyph.advance, dx: glyph.dx, dy: glyph.dy, text }
             })
             .collect()
+    }
+}
+
+/// The direction of a text's first letter that has one.
+fn first_strong(text: &str) -> Direction {
+    match unicode_bidi::get_base_direction(text) {
+        unicode_bidi::Direction::Rtl => Direction::Rtl,
+        unicode_bidi::Direction::Ltr | unicode_bidi::Direction::Mixed => Direction::Ltr,
     }
 }
 
