@@ -277,8 +277,12 @@ impl Messages {
     }
 
     fn with_unit(&self, value: f64, unit: Unit) -> String {
-        let text = self.fraction(value, unit).unwrap_or_else(|| self.number(value, 3));
-        self.pattern_text(unit.key, &Filled::new().number("n", value).text("value", &text))
+        let (text, n) = match self.fraction(value, unit) {
+            // "½" is read "half a", which takes the singular.
+            Some(text) => (text, value.max(1.0)),
+            None => (self.number(value, 3), value),
+        };
+        self.pattern_text(unit.key, &Filled::new().number("n", n).text("value", &text))
     }
 
     /// A customary measure as people write it, "1½", where the language's readers know the sign.

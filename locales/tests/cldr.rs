@@ -77,9 +77,7 @@ fn plural_categories_agree_with_icu_for_every_number_a_guide_can_count() {
     // Not Vietnamese: the judge's CLDR 49 gives it a second form, the check values are CLDR 48's.
     let mut tags: Vec<&str> = supported().iter().map(|language| language.tag).collect();
     tags.extend(["ru", "hi", "zh", "ko", "fr", "fil", "pt", "pt-PT", "ht", "so", "es-US", "ar-EG"]);
-    tags.extend([
-        "uk", "pl", "it", "de", "ja", "am", "fa", "ur", "ne", "bn", "sw", "tl", "my", "th", "tr", "el",
-    ]);
+    tags.extend(["uk", "pl", "it", "de", "ja", "am", "fa", "ur", "ne", "bn", "sw", "my", "th", "tr", "el"]);
     let mut different = Vec::new();
     for tag in tags {
         let ours = probe(tag);

@@ -45,7 +45,7 @@ fn measures_are_in_the_readers_units() {
         ("en", g(96_000.0), "96 kg"),
         ("es-US", mm(50.8), "2 pulgadas (5 cm)"),
         ("es-US", mm(25.4), "1 pulgada (2.5 cm)"),
-        ("es-US", mm(12.7), "½ pulgadas (1.3 cm)"),
+        ("es-US", mm(12.7), "½ pulgada (1.25 cm)"),
         ("es", mm(25.4), "2,5 cm"),
         ("ar-US", mm(50.8), "2 بوصة (5 سم)"),
         ("ar-US", mm(38.1), "1.5 بوصة (3.8 سم)"),

@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 pub use file::{Entry, Selector, entries};
-pub use usage::{Literal, keys_asked_for, literals};
+pub use usage::{Literal, Scan, keys_asked_for, literals};
 
 use crate::lang::supported;
 
@@ -159,31 +159,57 @@ pub fn keys() -> BTreeSet<String> {
 
 /// Compares the keys English defines with the keys the program asks for.
 ///
-/// `asked` are keys that must exist, each with the place that asks; `mentioned` are texts that may
-/// be keys (every literal in the code). A definition counts as used when it is asked for or
-/// mentioned; an attribute counts as used with its message.
+/// `data` are the keys that ids of the data stand for (`fact-wet`, `prep-rinse`), each with the
+/// place that defines the id. A definition counts as used when it is asked for, mentioned, or
+/// begins as keys that are put together do; an attribute counts as used with its message.
 #[must_use]
-pub fn usage(asked: &BTreeMap<String, String>, mentioned: &BTreeSet<String>) -> Vec<Fault> {
+pub fn usage(scan: &Scan, data: &BTreeMap<String, String>) -> Vec<Fault> {
     let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
     let referred: BTreeSet<&str> =
         english.values().flat_map(|entry| entry.references.iter().map(String::as_str)).collect();
     let mut faults = Vec::new();
-    for (key, place) in asked {
+    for (key, place) in scan.asked.iter().chain(data) {
         if !english.contains_key(key) {
             faults.push(Fault { place: place.clone(), key: key.clone(), kind: FaultKind::Undefined });
         }
     }
     for (key, entry) in &english {
         let message = key.split('.').next().unwrap_or(key);
-        let used = [key.as_str(), message]
-            .iter()
-            .any(|key| asked.contains_key(*key) || mentioned.contains(*key) || referred.contains(key));
+        let used = [key.as_str(), message].iter().any(|key| {
+            scan.asked.contains_key(*key)
+                || scan.mentioned.contains(*key)
+                || data.contains_key(*key)
+                || referred.contains(key)
+                || scan.prefixes.iter().any(|prefix| key.starts_with(prefix.as_str()))
+        });
         if !used {
             faults.push(Fault { place: entry.place.clone(), key: key.clone(), kind: FaultKind::Unused });
         }
     }
     faults.sort();
     faults
+}
+
+/// A family of keys whose ids are known must hold those ids and no others: a message for an id that
+/// is gone would otherwise hide behind its beginning.
+#[must_use]
+pub fn family(prefix: &str, data: &BTreeMap<String, String>) -> Vec<Fault> {
+    let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
+    english
+        .iter()
+        .filter(|(key, _)| key.starts_with(prefix) && !key.contains('.') && !data.contains_key(*key))
+        .map(|(key, entry)| Fault { place: entry.place.clone(), key: key.clone(), kind: FaultKind::Unused })
+        .collect()
+}
+
+/// The placeholders of a message in English, by key. Empty when there is no such message.
+#[must_use]
+pub fn placeholders(key: &str) -> BTreeSet<String> {
+    let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
+    let of = |key: &str| english.get(key).map(|entry| entry.placeholders.clone()).unwrap_or_default();
+    let mut all = of(key);
+    all.extend(of(&format!("{key}.hint")));
+    all
 }
 
 fn read_language(tag: &str, files: &[(&str, &str)], faults: &mut Vec<Fault>) -> BTreeMap<String, Entry> {

@@ -1,5 +1,9 @@
 //! Finds in Rust sources the texts that are, or may be, message keys.
 
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+use std::{fs, io};
+
 /// A string literal of a Rust source.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Literal {
@@ -113,7 +117,8 @@ pub fn keys_asked_for(literal: &Literal) -> bool {
         return false;
     }
     let before = literal.before.as_str();
-    let call = [".t(", ".find(", ".text_of(", ".pattern_text("].iter().any(|call| before.ends_with(call));
+    let call =
+        [".t(", ".find(", ".say(", ".maybe(", ".pattern_text("].iter().any(|call| before.ends_with(call));
     let function = before.strip_suffix('(').is_some_and(|rest| {
         rest.strip_suffix("tr")
             .is_some_and(|head| !head.ends_with(|c: char| c.is_alphanumeric() || c == '_' || c == '.'))
@@ -125,6 +130,58 @@ pub fn keys_asked_for(literal: &Literal) -> bool {
         !head.ends_with(|c: char| c.is_alphanumeric() || c == '_') && !inside.contains(['"', '='])
     });
     call || function || macro_call
+}
+
+/// What the Rust sources of the product say about message keys.
+#[derive(Debug, Clone, Default)]
+pub struct Scan {
+    /// Keys asked for by a translating call, each with the place that asks ("app/src/words.rs, line 7").
+    pub asked: BTreeMap<String, String>,
+    /// Every literal: a key among them counts as used.
+    pub mentioned: BTreeSet<String>,
+    /// Beginnings of keys that are put together (`format!("verdict-{code}")`): every key that begins so
+    /// counts as used.
+    pub prefixes: BTreeSet<String>,
+}
+
+impl Scan {
+    /// Takes one source in; `place` is its path.
+    pub fn add(&mut self, place: &str, source: &str) {
+        for literal in literals(source) {
+            if keys_asked_for(&literal) {
+                let at = format!("{place}, line {}", literal.line);
+                self.asked.entry(literal.text.clone()).or_insert(at);
+            }
+            let made = literal.before.ends_with("format!(").then(|| literal.text.split('{').next()).flatten();
+            if let Some(start) = made.filter(|start| start.ends_with('-') && start.len() > 1) {
+                self.prefixes.insert(start.to_owned());
+            }
+            // The app's lists of choices are named by the beginning of their keys.
+            if literal.before.rsplit(';').next().is_some_and(|call| call.contains("standard(")) {
+                self.prefixes.insert(format!("{}-", literal.text));
+            }
+            self.mentioned.insert(literal.text);
+        }
+    }
+
+    /// Takes in every Rust source under a folder, `root` being cut off the places shown.
+    ///
+    /// # Errors
+    /// When a folder or file cannot be read.
+    pub fn add_folder(&mut self, root: &Path, folder: &Path) -> io::Result<()> {
+        let mut entries = fs::read_dir(folder)?.collect::<io::Result<Vec<_>>>()?;
+        entries.sort_by_key(fs::DirEntry::path);
+        for entry in entries {
+            let path = entry.path();
+            if path.is_dir() {
+                self.add_folder(root, &path)?;
+            } else if path.extension().is_some_and(|ext| ext == "rs") {
+                let place = path.strip_prefix(root).unwrap_or(&path).display().to_string();
+                self.add(&place, &fs::read_to_string(&path)?);
+            }
+        }
+        Ok(())
+    }
 }
 
 #[cfg(test)]

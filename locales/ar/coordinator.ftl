@@ -1,0 +1,404 @@
+### The coordinator's screens. Short, clear words; trade words where coordinators use them.
+
+## Around every screen
+
+desk-title = مكتب الدليل
+desk-title-of = { $program }: مكتب الدليل
+navigation = أجزاء البرنامج
+undo = تراجع
+redo = إعادة
+close = إغلاق
+tab-files = الملفات
+tab-program = البرنامج
+tab-streams = المسارات
+tab-zones = المناطق
+tab-channels = القنوات
+tab-sites = المواقع
+tab-rules = القواعد
+tab-items = الأشياء
+tab-texts = النصوص
+tab-print = الطباعة
+start-problem-unreachable = لم يستجب الخادم. تحقق من الاتصال وأعد تحميل الصفحة.
+start-problem-missing = ينقص ملف من هذا التطبيق على الخادم. اطلب ممن نشره أن ينشره من جديد.
+start-problem-broken = وصل ملف من هذا التطبيق تالفًا. أعد تحميل الصفحة، فإن بقي كذلك فانشر التطبيق من جديد.
+recover-title = حدث خطأ
+recover-text = برنامجك محفوظ في هذا الجهاز. أعد تحميل الصفحة لتكمل من حيث كنت.
+
+## Saving. $time is a day with a time
+
+save-nothing = لا شيء مفتوح
+save-saved = محفوظ في هذا الجهاز
+save-waiting = جارٍ الحفظ…
+save-failed = لم يُحفظ
+save-again = حاول الحفظ مرة أخرى
+save-problem-full = لم تبق مساحة في هذا الجهاز، لذلك لا تُحفظ تغييراتك. صدّر ملف البرنامج الآن ثم أفرغ مساحة.
+save-problem-forbidden = هذا المتصفح لا يسمح للصفحة بحفظ شيء، لذلك لا تُحفظ تغييراتك. صدّر ملف البرنامج قبل إغلاق هذه النافذة.
+save-problem-newer = حفظت نافذة أخرى هذا البرنامج بعدك. لم تحل نسختك محله.
+day-and-time = { $day }، { $time }
+
+## Drafts and files. $name, $copy and $program are names of drafts or files
+
+drafts-title = البرامج في هذا الجهاز
+drafts-none = لا يوجد أي برنامج بعد. افتح المثال أو ابدأ برنامجًا جديدًا أو استورد ملفًا.
+draft-saved = حُفظ: { $time }
+draft-remove-sure = أتريد حذفه فعلًا؟
+draft-second-version = { $name } (نسخة ثانية)
+draft-diverged = تغيّر «{ $name }» في نافذة أخرى أيضًا. بقيت النسختان: صارت الأخرى «{ $copy }».
+open-demo = افتح المثال
+open-demo-hint = { "\u200F" }Quillmere County، مكان متخيَّل كل بياناته مكتملة
+new-program = برنامج جديد
+new-program-hint = ابدأ بقواعد السلامة المدمجة وحدها
+import-file = استورد ملف برنامج
+import-file-hint = يُفتح إلى جانب برامجك الأخرى ولا يحل محل أي منها
+export-file = صدّر ملف البرنامج
+export-file-hint = ملف واحد فيه كل شيء، للحفظ أو للمشاركة
+import-refused = لا يمكن فتح «{ $name }»
+import-unchanged = برامجك باقية كما كانت.
+import-original = نزّل الملف كما كان
+
+## Why a program file cannot be read
+
+load-too-large = حجم الملف { $megabytes } ميغابايت، والحد الأقصى { $limit } ميغابايت. تحقق من أنه الملف الصحيح.
+load-truncated = ينتهي الملف قبل تمامه عند السطر { $line }. لعله انقطع في الطريق: انسخه أو نزّله من جديد.
+load-not-json = لا يمكن قراءة الملف من السطر { $line }، العمود { $column }. إن عُدّل يدويًا فصحح ذلك الموضع، وإلا فصدّره من جديد.
+load-other-format = هذا ليس ملف برنامج (مكتوب فيه «{ $found }»). اختر ملفًا صُدّر من هنا.
+load-newer = الملف من الإصدار { $found }، وهذا التطبيق يعرف حتى الإصدار { $known }. استعمل نسخة أحدث من التطبيق.
+load-shape = القيمة عند «{ $path }» ليست من النوع المتوقع: { $detail }. صححها هناك ثم استورد الملف من جديد.
+load-too-deep = شرط في القاعدة «{ $rule }» متداخل أكثر من { $limit } مستويات. قسّمه إلى عدة قواعد.
+
+## Lists and fields in general
+
+list-filter = تصفية
+list-add = أضف
+list-add-one = أضف واحدًا آخر
+list-new-name = اسم الجديد
+list-remove = احذف
+list-up = انقل إلى أعلى
+list-choose = اختر واحدًا من القائمة أو أضف واحدًا.
+choice-none = لا شيء
+translations = باللغات الأخرى
+field-name = الاسم
+field-kind = النوع
+field-note = ملاحظة للسكان
+field-phone = الهاتف
+field-email = البريد الإلكتروني
+
+## The program's own fields
+
+program-basics = هذا البرنامج
+field-program-name = اسم الدليل
+field-program-id = معرّف قصير للملفات والعناوين
+field-edition = الإصدار
+field-edition-from = سارٍ من
+field-guide-url = عنوان الدليل المنشور
+field-source-language = اللغة التي تُكتب بها النصوص أولًا
+field-languages = اللغات التي يُنشر بها
+program-contact = من يُسأل
+field-contact-name = اسم المكتب
+field-return-address = عنوان المرسل على البريد
+program-silence = عندما لا تذكر أي قاعدة الحالة
+field-silence = معنى السكوت
+silence-undecided = لم يتقرر بعد (لا يمكن النشر)
+silence-ask = قائمة مفتوحة: الجواب «ليس في القائمة، اسأل»
+silence-closed = قائمة مغلقة: يُرفض كل ما لم يُذكر
+program-unknown = عندما لا يعرف الساكن
+program-unknown-hint = ما يؤخذ به بدل المجهول. إن لم يُحدد شيء أُخذ بالقيمة الأحوط.
+unknown-add = حدد أمرًا آخر
+program-hazards = أين تذهب المواد الخطرة
+program-hazards-hint = كل فئة تحتاج إلى قناة تستقبلها بأمان وإلى شخص وافق على ذلك. المواد الخطرة لا توضع أبدًا في حاوية.
+field-hazard-channel = تذهب إلى
+field-approved-by = وافق عليه
+program-plant = مصنع الفرز
+field-plant-name = اسم المصنع
+field-machine-name = الآلة
+field-machine-limit = ما لا تستطيع معالجته
+machine-add = أضف آلة
+program-print = للأوراق المطبوعة
+field-short-url = عنوان قصير بجانب رمز QR
+field-indicia = بيان أجرة البريد، سطرًا سطرًا
+field-statement = عبارة عن الورق المعاد تدويره أو ما شابه
+
+## Streams and containers
+
+containers-title = الحاويات
+container-add = أضف حاوية
+container-remove = احذف هذه الحاوية
+field-container-name = كيف يسميها السكان
+field-colour = اللون
+field-capacity = السعة مع وحدتها
+field-container-zones = في هذه المناطق فقط
+field-set-out = متى وكيف توضع خارجًا
+stream-kind-recycling = إعادة تدوير
+stream-kind-organics = مخلفات عضوية
+stream-kind-refuse = نفايات
+stream-kind-glass = زجاج
+stream-kind-paper = ورق
+stream-kind-film = أغلفة بلاستيكية
+container-kind-cart = حاوية بعجلات
+container-kind-bin = صندوق قمامة
+container-kind-bag = كيس
+container-kind-box = صندوق
+container-kind-shared-cart = حاوية مشتركة لمبنى
+container-kind-dumpster = حاوية كبيرة
+
+## Zones
+
+field-dwelling = نوع المسكن
+field-households = عدد المساكن
+field-zone-streams = المسارات التي تُجمع هنا
+field-centre = وسط المنطقة: خط العرض، خط الطول
+
+## Channels and sites
+
+field-fee = الرسوم، بالكلمات
+field-booking = يلزم حجز موعد
+field-proof = يلزم إثبات السكن
+field-safe-for = تستقبل هذه المواد الخطرة بأمان
+channel-sites =
+    { $count ->
+        [0] لا يستقبله أي موقع بعد.
+        [zero] لا يستقبله أي موقع بعد.
+        [one] موقعه: { $names }
+        [two] موقعاه: { $names }
+        [few] مواقعه: { $names }
+        [many] مواقعه: { $names }
+       *[other] مواقعه: { $names }
+    }
+channel-kind-drop-off = مركز تسليم
+channel-kind-store-take-back = إرجاع إلى المتاجر
+channel-kind-hazardous-waste = مركز النفايات المنزلية الخطرة
+channel-kind-event = يوم جمع
+channel-kind-bulky-pickup = جمع الأشياء الكبيرة
+channel-kind-deposit-return = إرجاع مقابل تأمين
+channel-kind-mail-back = إرجاع بالبريد
+channel-kind-reuse = إعادة استعمال وإصلاح
+channel-kind-medicine-take-back = استلام الأدوية
+channel-kind-sharps-take-back = استلام الإبر
+channel-kind-police = الشرطة
+channel-kind-specialist = شركة متخصصة
+channel-kind-authority = جهة يُتصل بها
+field-site-channels = يستقبل أشياء هذه القنوات
+field-address = العنوان
+field-position = الموضع: خط العرض، خط الطول
+field-hours = أوقات العمل
+field-hours-hint = تُكتب كما في الخرائط المفتوحة: { "\u200E" }Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
+hours-unreadable = لا يمكن قراءة هذه الأوقات: { $detail }
+
+## Rules and their conditions
+
+field-tier = المستوى
+field-verdict = الحكم
+rule-adds-steps = لا حكم: تضيف خطوات فقط
+field-stream = المسار
+field-channel = القناة
+field-prepare = خطوات التجهيز بالترتيب
+field-reason = السبب
+field-machine = الآلة التي تحسم الأمر
+field-residents = النص للسكان
+field-sorters = النص لعمال الفرز
+field-contract = نص العقد
+provenance-title = مصدر القرار
+field-decided-by = قرره
+field-source = المصدر
+field-confirmed = آخر تأكيد
+field-ask-again = يُسأل مجددًا في
+rule-more = التواريخ والاستثناءات والموافقة
+field-also = يُقبل أيضًا لدى
+field-overrides = تسبق هذه القواعد في مستواها
+field-temporary = أمر مؤقت
+field-from = من
+field-until = إلى
+acknowledgement-title = استثناء من قاعدة سلامة مدمجة
+acknowledgement-hint = لا يسمح به إلا شخص معروف بالاسم مع ذكر السبب. ويظهر تحذيرًا عند كل فحص.
+field-acknowledged-by = سمح به
+field-acknowledged-on = بتاريخ
+field-acknowledged-because = لأن
+condition-title = متى
+condition-always = دائمًا: لا شرط للقاعدة.
+condition-begin = أضف شرطًا
+condition-kind = كيف تُحسب الأجزاء
+condition-all = كل ما يلي
+condition-any = أي مما يلي
+condition-not = ليس هذا
+condition-fact = المعلومة
+condition-is = واحد من
+condition-add-fact = أضف معلومة
+condition-add-group = أضف مجموعة
+condition-remove = احذف هذا الجزء من الشرط
+bound-at-least = على الأقل
+bound-over = أكثر من
+bound-at-most = على الأكثر
+bound-under = أقل من
+bound-value = القياس مع وحدته
+
+## Items. $item is an item's name
+
+items-all = الكل
+items-answer = الجواب
+items-asks = يطرح سؤالًا
+items-ask = جرّب
+items-ask-name = جرّب { $item } كأحد السكان
+items-rule = اذهب إلى القاعدة
+items-decide = قرّر
+items-decide-name = أنشئ قاعدة لـ { $item }
+items-count =
+    { $count ->
+        [zero] لا أشياء ({ $count })
+        [one] شيء واحد ({ $count })
+        [two] شيئان ({ $count })
+        [few] { $count } أشياء
+        [many] { $count } شيئًا
+       *[other] { $count } شيء
+    }
+
+## Texts and their translations
+
+texts-language = اللغة
+texts-state = الحالة
+text-state-missing = ناقص
+text-state-unreviewed = غير مراجَع
+text-state-reviewed = مراجَع
+text-state-outdated = قديم
+texts-reviewer = اسمك، للتوقيع بالموافقة
+texts-reviewer-needed = اكتب اسمك أولًا: كل مراجعة تُوقّع.
+texts-sign-off = راجعتُ هذا
+texts-count = رُوجع { $done } من { $all }
+
+## What changed, and trying the guide
+
+ask-title = اسأل كأحد السكان
+changes-title = ما الذي غيّرته تعديلاتك
+changes-count =
+    { $count ->
+        [0] لم يتغير أي جواب.
+        [zero] لم يتغير أي جواب.
+        [one] تغيّر جواب واحد ({ $count }).
+        [two] تغيّر جوابان ({ $count }).
+        [few] تغيّرت { $count } أجوبة.
+        [many] تغيّر { $count } جوابًا.
+       *[other] تغيّر { $count } جواب.
+    }
+changes-when = عندما { $answers }
+changes-absent = ليس في الدليل
+changes-mark = قارن من الآن فصاعدًا
+
+## Findings. $item is an item's name, $answers a list such as "Wet: dry"
+
+findings-title = الملاحظات
+findings-count = أخطاء: { $errors } · تحذيرات: { $warnings } · تنبيهات: { $notices }
+findings-more =
+    { $count ->
+        [zero] ولا غيرها ({ $count })
+        [one] وواحد آخر ({ $count })
+        [two] واثنان آخران ({ $count })
+        [few] و{ $count } أخرى
+        [many] و{ $count } أخرى
+       *[other] و{ $count } أخرى
+    }
+severity-error = خطأ
+severity-warning = تحذير
+severity-notice = تنبيه
+severity-pass = سليم
+witness = مثلًا: { $item }، عندما { $answers }
+witness-item = مثلًا: { $item }
+
+## What a finding says, and below it what to do. Values are ids and texts of the program
+
+finding-uncovered-case = لا تحسم أي قاعدة هذه الحالة.
+    .hint = اكتب قاعدة لها، أو حدد في شاشة البرنامج معنى السكوت.
+finding-conflicting-rules = قاعدتان في مستوى واحد ترسلان الشيء نفسه إلى مكانين مختلفين.
+    .hint = غيّر شرط إحداهما، أو اجعل إحداهما تسبق الأخرى.
+finding-hazard-not-safe =
+    { $problem ->
+        [no-channel] ليس للخطر «{ $class }» قناة.
+        [unknown-channel] الخطر «{ $class }» يذهب إلى قناة غير موجودة.
+        [channel-does-not-take-it] الخطر «{ $class }» يذهب إلى قناة غير محددة بأنها آمنة له.
+       *[rule] قاعدة ترسل الخطر «{ $class }» إلى مكان غير آمن له.
+    }
+    .hint = اختر قناة تستقبله بأمان. المواد الخطرة لا توضع أبدًا في حاوية.
+finding-hazard-acknowledged = سمح { $by } باستثناء من قاعدة سلامة مدمجة.
+    .hint = تحقق من أن القانون المحلي والموقع يسمحان به وأن السبب ما زال قائمًا.
+finding-rule-never-applies = هذه القاعدة لا تحسم شيئًا أبدًا.
+    .hint = قواعد تسبقها تحسم كل حالاتها، أو لا ينطبق شرطها على شيء. غيّرها أو احذفها.
+finding-not-listed = بعض حالات هذا الشيء جوابها «ليس في القائمة، اسأل».
+    .hint = هذا مسموح. اكتب قاعدة إن كنت تعرف الجواب.
+finding-missing-provenance = لا يظهر مصدر هذا القرار. الناقص: { $missing }.
+    .hint = اذكر من قرره ومن أي مصدر ومتى أُكد آخر مرة مع المصنع.
+finding-missing-translation =
+    { $state ->
+        [unreviewed] نصوص بلغة «{ $language }» لم يراجعها أحد: { $count }. أولها «{ $first }».
+        [outdated] نصوص بلغة «{ $language }» تغيّر أصلها بعد ذلك: { $count }. أولها «{ $first }».
+       *[missing] نصوص ناقصة بلغة «{ $language }»: { $count }. أولها «{ $first }».
+    }
+    .hint = افتح شاشة النصوص وصفِّ حسب اللغة والحالة.
+finding-broken-condition =
+    { $problem ->
+        [unknown-fact] لا توجد معلومة باسم «{ $fact }».
+        [no-values] المعلومة «{ $fact }» لا تُقارن بشيء.
+        [no-number] «{ $value }» في «{ $fact }» بلا رقم.
+        [no-unit] «{ $value }» في «{ $fact }» بلا وحدة.
+        [unknown-unit] وحدة «{ $value }» في «{ $fact }» غير معروفة.
+        [wrong-dimension] «{ $value }» لا يقيس «{ $fact }».
+        [negative] «{ $value }» في «{ $fact }» أقل من الصفر.
+        [too-large] «{ $value }» في «{ $fact }» أكبر من أن يكون صحيحًا.
+        [unknown-part] لا يوجد جزء باسم «{ $value }».
+        [range-reversed] المدى «{ $value }» في «{ $fact }» معكوس.
+       *[unknown-value] «{ $value }» ليست من قيم «{ $fact }».
+    }
+    .hint = اختر من القائمة. اكتب القياس مع وحدته، مثل 2 in أو 1 gal أو 10 lb.
+finding-broken-item =
+    { $problem ->
+        [unknown-fact] لا توجد معلومة باسم «{ $fact }».
+        [no-values] المعلومة «{ $fact }» لا تُقارن بشيء.
+        [no-number] «{ $value }» في «{ $fact }» بلا رقم.
+        [no-unit] «{ $value }» في «{ $fact }» بلا وحدة.
+        [unknown-unit] وحدة «{ $value }» في «{ $fact }» غير معروفة.
+        [wrong-dimension] «{ $value }» لا يقيس «{ $fact }».
+        [negative] «{ $value }» في «{ $fact }» أقل من الصفر.
+        [too-large] «{ $value }» في «{ $fact }» أكبر من أن يكون صحيحًا.
+        [unknown-part] لا يوجد جزء باسم «{ $value }».
+        [range-reversed] المدى «{ $value }» في «{ $fact }» معكوس.
+       *[unknown-value] «{ $value }» ليست من قيم «{ $fact }».
+    }
+    .hint = اختر من القائمة. اكتب القياس مع وحدته، مثل 2 in أو 1 gal أو 10 lb.
+finding-broken-reference =
+    { $kind ->
+        [stream] المسار «{ $target }» غير موجود.
+        [channel] القناة «{ $target }» غير موجودة.
+        [zone] المنطقة «{ $target }» غير موجودة.
+        [step] خطوة التجهيز «{ $target }» غير موجودة.
+        [reason] السبب «{ $target }» غير موجود.
+        [machine] الآلة «{ $target }» غير موجودة.
+        [item] الشيء «{ $target }» غير موجود.
+        [rule-of-tier] القاعدة «{ $target }» من مستوى آخر فلا يمكن أن تُسبق.
+       *[rule] «{ $target }» غير موجود.
+    }
+    .hint = اختر غيره أو أضف الناقص. الاسم الفارغ يعني أنه لم يُختر شيء بعد.
+finding-circular-override = هذه القواعد يسبق بعضها بعضًا في دائرة.
+    .hint = احذف واحدة منها من قائمة «تسبق».
+finding-destination-not-offered = ترسل القاعدة أشياء إلى المسار «{ $stream }» وهو لا يُجمع في المنطقة «{ $zone }».
+    .hint = أضف المسار إلى المنطقة أو اكتب قاعدة أخرى لتلك المنطقة.
+finding-duplicate-id =
+    { $times ->
+        [0] شيء هنا بلا معرّف.
+        [zero] شيء هنا بلا معرّف.
+        [one] استُعمل هذا المعرّف مرة واحدة ({ $times }).
+        [two] استُعمل هذا المعرّف مرتين ({ $times }).
+        [few] استُعمل هذا المعرّف { $times } مرات.
+        [many] استُعمل هذا المعرّف { $times } مرة.
+       *[other] استُعمل هذا المعرّف { $times } مرة.
+    }
+    .hint = أعط كل واحد معرّفًا خاصًا. تعتمد عليه الروابط والملصقات والترجمات.
+finding-suspicious-text =
+    { $problem ->
+        [markup] النص «{ $key }» ({ $language }) فيه رموز تنسيق: { $shown }
+        [direction] النص «{ $key }» ({ $language }) فيه حرف يقلب اتجاه الكتابة: { $shown }
+       *[control] النص «{ $key }» ({ $language }) فيه حرف غير مرئي: { $shown }
+    }
+    .hint = النصوص بلا تنسيق. احذفه واكتب الكلمات من جديد.
+finding-too-complex = المعلومات المفتوحة عن هذا الشيء كثيرة فلا يمكن فحص كل حالاته (عددها: { $count }).
+    .hint = ثبّت بعض معلوماته أو قسّمه إلى عدة أشياء.
+finding-unreadable-hours = لا يمكن قراءة أوقات العمل «{ $hours }»: { $problem }
+    .hint = اكتبها هكذا: { "\u200E" }Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
+finding-unusable-setting = لا يمكن استعمال «{ $value }» هنا.
+    .hint = اختر قيمة من القائمة أو صححها: يُكتب اللون هكذا #2a7f4f، والموضع بخط العرض وخط الطول، والعنوان يبدأ بـ https://

@@ -1,0 +1,384 @@
+### The coordinator's screens. Short, clear words; trade words where coordinators use them.
+
+## Around every screen
+
+desk-title = Guide desk
+desk-title-of = { $program }: guide desk
+navigation = Parts of the program
+undo = Undo
+redo = Redo
+close = Close
+tab-files = Files
+tab-program = Program
+tab-streams = Streams
+tab-zones = Zones
+tab-channels = Channels
+tab-sites = Sites
+tab-rules = Rules
+tab-items = Items
+tab-texts = Texts
+tab-print = Print
+start-problem-unreachable = The server did not answer. Check the connection and load the page again.
+start-problem-missing = A file of this app is missing on the server. Ask whoever published it to publish it again.
+start-problem-broken = A file of this app arrived damaged. Load the page again; if it stays so, publish the app again.
+recover-title = Something went wrong
+recover-text = Your program is saved on this device. Load the page again to go on where you were.
+
+## Saving. $time is a day with a time
+
+save-nothing = Nothing open
+save-saved = Saved on this device
+save-waiting = Saving…
+save-failed = Not saved
+save-again = Try to save again
+save-problem-full = There is no room left on this device, so your changes are not being saved. Export the program file now, then make room.
+save-problem-forbidden = This browser does not let the page store anything, so your changes are not being saved. Export the program file before you close this window.
+save-problem-newer = Another window has saved this program since. Your version was not written over it.
+day-and-time = { $day }, { $time }
+
+## Drafts and files. $name, $copy and $program are names of drafts or files
+
+drafts-title = Programs on this device
+drafts-none = There are none yet. Open the demo, begin a new program, or import a file.
+draft-saved = Saved { $time }
+draft-remove-sure = Really remove it?
+draft-second-version = { $name } (second version)
+draft-diverged = “{ $name }” was changed in another window too. Both are kept: the other version is now “{ $copy }”.
+open-demo = Open the demo
+open-demo-hint = Quillmere County, a made-up place with everything filled in
+new-program = New program
+new-program-hint = Begin with nothing but the built-in safety rules
+import-file = Import a program file
+import-file-hint = It opens beside your other programs and replaces none
+export-file = Export the program file
+export-file-hint = One file with everything, to keep or to pass on
+import-refused = “{ $name }” cannot be opened
+import-unchanged = Your programs are as they were.
+import-original = Download the file as it was
+
+## Why a program file cannot be read
+
+load-too-large = The file is { $megabytes } MB; program files are at most { $limit } MB. Check that it is the right file.
+load-truncated = The file ends too early, at line { $line }. It was probably cut off on its way: copy or download it again.
+load-not-json = The file cannot be read from line { $line }, column { $column } on. If it was edited by hand, correct that place; otherwise export it again.
+load-other-format = This is not a program file (it says “{ $found }”). Choose a file that was exported here.
+load-newer = The file is of version { $found }; this app knows versions up to { $known }. Use a newer edition of the app.
+load-shape = The value at “{ $path }” is not of the kind expected: { $detail }. Correct it there and import the file again.
+load-too-deep = A condition of the rule “{ $rule }” is nested more than { $limit } deep. Split it into several rules.
+
+## Lists and fields in general
+
+list-filter = Filter
+list-add = Add
+list-add-one = Add one more
+list-new-name = Name of the new one
+list-remove = Remove
+list-up = Move up
+list-choose = Choose one from the list, or add one.
+choice-none = None
+translations = In the other languages
+field-name = Name
+field-kind = Kind
+field-note = Note for residents
+field-phone = Telephone
+field-email = E-mail
+
+## The program's own fields
+
+program-basics = This program
+field-program-name = Name of the guide
+field-program-id = Short id, for files and addresses
+field-edition = Edition
+field-edition-from = Valid from
+field-guide-url = Address of the published guide
+field-source-language = Language the texts are written in first
+field-languages = Languages it is published in
+program-contact = Whom to ask
+field-contact-name = Name of the office
+field-return-address = Return address on mailers
+program-silence = When no rule names a case
+field-silence = What silence means
+silence-undecided = Not decided yet (cannot be published)
+silence-ask = Open list: the answer is “not on the list, ask”
+silence-closed = Closed list: anything not named is refused
+program-unknown = When a resident cannot tell
+program-unknown-hint = What to take in place of the unknown. Where nothing is set, the careful value is taken.
+unknown-add = Set another one
+program-hazards = Where hazards go
+program-hazards-hint = Every class needs a channel that takes it safely, and a person who approved it. Hazards never go to a cart or bin.
+field-hazard-channel = Goes to
+field-approved-by = Approved by
+program-plant = Sorting plant
+field-plant-name = Name of the plant
+field-machine-name = Machine
+field-machine-limit = What it cannot handle
+machine-add = Add a machine
+program-print = For printed sheets
+field-short-url = Short address beside the QR code
+field-indicia = Postage indicia, line by line
+field-statement = Statement on recycled paper or the like
+
+## Streams and containers
+
+containers-title = Containers
+container-add = Add a container
+container-remove = Remove this container
+field-container-name = What residents call it
+field-colour = Color
+field-capacity = Capacity, with its unit
+field-container-zones = Only in these zones
+field-set-out = When and how to set it out
+stream-kind-recycling = Recycling
+stream-kind-organics = Organics
+stream-kind-refuse = Trash
+stream-kind-glass = Glass
+stream-kind-paper = Paper
+stream-kind-film = Plastic film
+container-kind-cart = Cart with wheels
+container-kind-bin = Bin
+container-kind-bag = Bag
+container-kind-box = Box
+container-kind-shared-cart = Shared cart of a building
+container-kind-dumpster = Dumpster
+
+## Zones
+
+field-dwelling = Kind of home
+field-households = Number of homes
+field-zone-streams = Streams collected here
+field-centre = Middle of the zone: latitude, longitude
+
+## Channels and sites
+
+field-fee = Fee, in words
+field-booking = Has to be booked
+field-proof = Proof of address is needed
+field-safe-for = Takes these hazards safely
+channel-sites =
+    { $count ->
+        [0] No site takes it yet.
+        [one] Its site: { $names }
+       *[other] Its sites: { $names }
+    }
+channel-kind-drop-off = Drop-off center
+channel-kind-store-take-back = Store take-back
+channel-kind-hazardous-waste = Household hazardous waste facility
+channel-kind-event = Collection event
+channel-kind-bulky-pickup = Bulky item pickup
+channel-kind-deposit-return = Deposit return
+channel-kind-mail-back = Mail-back
+channel-kind-reuse = Reuse and repair
+channel-kind-medicine-take-back = Medicine take-back
+channel-kind-sharps-take-back = Needle take-back
+channel-kind-police = Police
+channel-kind-specialist = Specialist firm
+channel-kind-authority = Authority to telephone
+field-site-channels = Takes things of these channels
+field-address = Address
+field-position = Position: latitude, longitude
+field-hours = Opening hours
+field-hours-hint = Written as in open map data: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
+hours-unreadable = These hours cannot be read: { $detail }
+
+## Rules and their conditions
+
+field-tier = Tier
+field-verdict = Verdict
+rule-adds-steps = None: it only adds steps
+field-stream = Stream
+field-channel = Channel
+field-prepare = Preparation, in order
+field-reason = Reason
+field-machine = Machine that decides it
+field-residents = Words for residents
+field-sorters = Words for sorters
+field-contract = Words of the contract
+provenance-title = Where it comes from
+field-decided-by = Decided by
+field-source = Source
+field-confirmed = Last confirmed on
+field-ask-again = Ask again on
+rule-more = Dates, exceptions and approval
+field-also = Also taken by
+field-overrides = Goes before these rules of its tier
+field-temporary = A temporary order
+field-from = From
+field-until = Until
+acknowledgement-title = Exception to a built-in safety rule
+acknowledgement-hint = Only a named person may allow it, with a reason. It is shown as a warning at every check.
+field-acknowledged-by = Allowed by
+field-acknowledged-on = On
+field-acknowledged-because = Because
+condition-title = When
+condition-always = Always: the rule has no condition.
+condition-begin = Add a condition
+condition-kind = How the parts count
+condition-all = All of these
+condition-any = Any of these
+condition-not = Not this
+condition-fact = Fact
+condition-is = is one of
+condition-add-fact = Add a fact
+condition-add-group = Add a group
+condition-remove = Remove this part of the condition
+bound-at-least = at least
+bound-over = more than
+bound-at-most = at most
+bound-under = less than
+bound-value = Measure with its unit
+
+## Items. $item is an item's name
+
+items-all = All
+items-answer = Answer
+items-asks = Asks a question
+items-ask = Try it
+items-ask-name = Try { $item } as a resident
+items-rule = Go to the rule
+items-decide = Decide
+items-decide-name = Make a rule for { $item }
+items-count =
+    { $count ->
+        [one] { $count } item
+       *[other] { $count } items
+    }
+
+## Texts and their translations
+
+texts-language = Language
+texts-state = State
+text-state-missing = Missing
+text-state-unreviewed = Not checked
+text-state-reviewed = Checked
+text-state-outdated = Out of date
+texts-reviewer = Your name, for signing off
+texts-reviewer-needed = Enter your name first: a check is signed.
+texts-sign-off = I have checked this
+texts-count = { $done } of { $all } checked
+
+## What changed, and trying the guide
+
+ask-title = Ask as a resident
+changes-title = What your edits changed
+changes-count =
+    { $count ->
+        [0] No answer is another one now.
+        [one] { $count } answer is another one now.
+       *[other] { $count } answers are other ones now.
+    }
+changes-when = When { $answers }
+changes-absent = Not in the guide
+changes-mark = Compare from here on
+
+## Findings. $item is an item's name, $answers a list such as "Wet: dry"
+
+findings-title = Findings
+findings-count = Errors: { $errors } · Warnings: { $warnings } · Notices: { $notices }
+findings-more =
+    { $count ->
+        [one] and { $count } more
+       *[other] and { $count } more
+    }
+severity-error = Error
+severity-warning = Warning
+severity-notice = Notice
+severity-pass = Right
+witness = For example: { $item }, when { $answers }
+witness-item = For example: { $item }
+
+## What a finding says, and below it what to do. Values are ids and texts of the program
+
+finding-uncovered-case = No rule decides this case.
+    .hint = Write a rule for it, or say on the program screen what silence means.
+finding-conflicting-rules = Two rules of one tier send the same thing to different places.
+    .hint = Change the condition of one of them, or let one go before the other.
+finding-hazard-not-safe =
+    { $problem ->
+        [no-channel] The hazard “{ $class }” has no channel.
+        [unknown-channel] The hazard “{ $class }” goes to a channel that does not exist.
+        [channel-does-not-take-it] The hazard “{ $class }” goes to a channel that is not marked safe for it.
+       *[rule] A rule sends the hazard “{ $class }” to a place that is not safe for it.
+    }
+    .hint = Choose a channel that takes it safely. Hazards never go to a cart or bin.
+finding-hazard-acknowledged = { $by } has allowed an exception to a built-in safety rule.
+    .hint = Check that local law and the site allow it, and that the reason still holds.
+finding-rule-never-applies = This rule never decides anything.
+    .hint = Rules before it decide all its cases, or no item fits its condition. Change it or remove it.
+finding-not-listed = Some cases of this item are answered “not on the list, ask”.
+    .hint = That is allowed. Write a rule if you know the answer.
+finding-missing-provenance = Nobody can see where this decision comes from. Missing: { $missing }.
+    .hint = Enter who decided, from what source, and when it was last confirmed with the plant.
+finding-missing-translation =
+    { $state ->
+        [unreviewed] Texts in “{ $language }” that nobody has checked: { $count }. The first is “{ $first }”.
+        [outdated] Texts in “{ $language }” whose source has changed since: { $count }. The first is “{ $first }”.
+       *[missing] Texts missing in “{ $language }”: { $count }. The first is “{ $first }”.
+    }
+    .hint = Open the texts screen and filter by language and state.
+finding-broken-condition =
+    { $problem ->
+        [unknown-fact] There is no fact “{ $fact }”.
+        [no-values] The fact “{ $fact }” is compared with nothing.
+        [no-number] “{ $value }” for “{ $fact }” has no number.
+        [no-unit] “{ $value }” for “{ $fact }” has no unit.
+        [unknown-unit] The unit of “{ $value }” for “{ $fact }” is not known.
+        [wrong-dimension] “{ $value }” does not measure “{ $fact }”.
+        [negative] “{ $value }” for “{ $fact }” is less than nothing.
+        [too-large] “{ $value }” for “{ $fact }” is too large to be true.
+        [unknown-part] There is no part “{ $value }”.
+        [range-reversed] The range “{ $value }” of “{ $fact }” runs backwards.
+       *[unknown-value] “{ $value }” is not a value of “{ $fact }”.
+    }
+    .hint = Choose from the list. Write a measure with its unit, such as 2 in, 1 gal or 10 lb.
+finding-broken-item =
+    { $problem ->
+        [unknown-fact] There is no fact “{ $fact }”.
+        [no-values] The fact “{ $fact }” is compared with nothing.
+        [no-number] “{ $value }” for “{ $fact }” has no number.
+        [no-unit] “{ $value }” for “{ $fact }” has no unit.
+        [unknown-unit] The unit of “{ $value }” for “{ $fact }” is not known.
+        [wrong-dimension] “{ $value }” does not measure “{ $fact }”.
+        [negative] “{ $value }” for “{ $fact }” is less than nothing.
+        [too-large] “{ $value }” for “{ $fact }” is too large to be true.
+        [unknown-part] There is no part “{ $value }”.
+        [range-reversed] The range “{ $value }” of “{ $fact }” runs backwards.
+       *[unknown-value] “{ $value }” is not a value of “{ $fact }”.
+    }
+    .hint = Choose from the list. Write a measure with its unit, such as 2 in, 1 gal or 10 lb.
+finding-broken-reference =
+    { $kind ->
+        [stream] The stream “{ $target }” does not exist.
+        [channel] The channel “{ $target }” does not exist.
+        [zone] The zone “{ $target }” does not exist.
+        [step] The preparation step “{ $target }” does not exist.
+        [reason] The reason “{ $target }” does not exist.
+        [machine] The machine “{ $target }” does not exist.
+        [item] The item “{ $target }” does not exist.
+        [rule-of-tier] The rule “{ $target }” is of another tier, so it cannot be gone before.
+       *[rule] “{ $target }” does not exist.
+    }
+    .hint = Choose another one, or add what is missing. An empty name means that nothing has been chosen yet.
+finding-circular-override = These rules go before each other in a circle.
+    .hint = Remove one of them from the list “goes before”.
+finding-destination-not-offered = The rule sends things to the stream “{ $stream }”, which is not collected in the zone “{ $zone }”.
+    .hint = Add the stream to the zone, or write another rule for that zone.
+finding-duplicate-id =
+    { $times ->
+        [0] Something here has no id.
+        [one] This id is used { $times } time.
+       *[other] This id is used { $times } times.
+    }
+    .hint = Give each its own id. Links, labels and translations hang on it.
+finding-suspicious-text =
+    { $problem ->
+        [markup] The text “{ $key }” ({ $language }) holds markup: { $shown }
+        [direction] The text “{ $key }” ({ $language }) holds a character that turns the direction of writing: { $shown }
+       *[control] The text “{ $key }” ({ $language }) holds a character that cannot be seen: { $shown }
+    }
+    .hint = Texts are plain. Delete it and type the words again.
+finding-too-complex = So many things are open about this item that its cases cannot all be looked at (open facts: { $count }).
+    .hint = Settle some of its facts, or split it into several items.
+finding-unreadable-hours = The opening hours “{ $hours }” cannot be read: { $problem }
+    .hint = Write them like this: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
+finding-unusable-setting = “{ $value }” cannot be used here.
+    .hint = Choose a value from the list, or correct it: a color is written #2a7f4f, a position as latitude and longitude, an address begins with https://
