@@ -68,7 +68,7 @@ pub(crate) fn ensure(place: &Place) -> Outcome<Toolchain> {
         "" => choose(place),
         "host" if host_has_target(place)? => Ok(Toolchain::Host),
         "host" => {
-            add_with_rustup(RUSTUP_PATIENCE)?;
+            add_with_rustup(place, RUSTUP_PATIENCE)?;
             Ok(Toolchain::Host)
         }
         "debian" => {
@@ -89,7 +89,7 @@ fn choose(place: &Place) -> Outcome<Toolchain> {
     }
     let debian_possible = apt::can_install() || Path::new(DEBIAN_BIN).join("rustc").is_file();
     let limit = if debian_possible { RUSTUP_TRY } else { RUSTUP_PATIENCE };
-    let refused = match add_with_rustup(limit) {
+    let refused = match add_with_rustup(place, limit) {
         Ok(()) => return Ok(Toolchain::Host),
         Err(refused) => refused,
     };
@@ -107,7 +107,7 @@ fn choose(place: &Place) -> Outcome<Toolchain> {
     Ok(Toolchain::Debian)
 }
 
-fn add_with_rustup(limit: Duration) -> Outcome<()> {
+fn add_with_rustup(place: &Place, limit: Duration) -> Outcome<()> {
     if !process::on_path("rustup") {
         return Err(Problem::new("rustup is not installed"));
     }
@@ -115,7 +115,12 @@ fn add_with_rustup(limit: Duration) -> Outcome<()> {
         "rustup target add {TARGET} (browsers run WebAssembly; at most {} s)",
         limit.as_secs()
     ));
-    process::run_within(Command::new("rustup").args(["target", "add", TARGET]), limit)
+    process::run_within(Command::new("rustup").args(["target", "add", TARGET]), limit)?;
+    if host_has_target(place)? {
+        Ok(())
+    } else {
+        Err(Problem::new("rustup added the target to another compiler than the one in use"))
+    }
 }
 
 fn host_has_target(place: &Place) -> Outcome<bool> {
