@@ -1,1 +1,68 @@
-//! app
+//! Lidleaf's app: the resident's page, the coordinator's page, and the worker that prints.
+//!
+//! One crate, three programs (`src/bin`), so that what the resident downloads carries no authoring
+//! and no printing. Everything they need at run time is a file beside the page:
+//!
+//! | file | for |
+//! |---|---|
+//! | `index.html`, `resident-start.js`, `pkg/resident*` | the resident |
+//! | `coordinator.html`, `coordinator-start.js`, `pkg/coordinator*` | the coordinator |
+//! | `print-worker.js`, `pkg/print_worker*`, `fonts/` | the print worker, loaded when a sheet is made |
+//! | `data/guide.json`, `data/lang/<tag>.json` | the guide and its words |
+//! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
+//! | `sw.js`, `files.json` | keeping all of it for use without a network |
+//! | `app.css`, `desk.css`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
+//!
+//! # Addresses
+//! The resident's page: `#/`, `#/category/<id>`, `#/item/<id>`, each with `/<language>` in front
+//! when a language is meant (`#/es/item/pizza-box`); see `src/address.rs`. The coordinator's page:
+//! `#/<screen>` and `#/<screen>/<id>`, screens being `files`, `program`, `streams`, `zones`,
+//! `channels`, `sites`, `rules`, `items`, `texts`, `print`.
+//!
+//! # Hooks for browser tests
+//! Elements are found by these ids; roles and accessible names are those of the words on screen.
+//!
+//! Resident: `#search`, `#results` (its links carry the items), `#results-count`, `#recent`,
+//! `#common`, `#categories`, `#heading` (the `h1`), `#back`, `#question` (`data-fact`),
+//! `#question-text`, `.option`, `#cannot-tell`, `#answer`, `.verdict` (`data-verdict` = yes, no,
+//! elsewhere, unlisted, undecided), `.destination` (`data-stream` or `data-channel`), `.prepare`,
+//! `.why`, `.caution`, `.part`, `#temporary`, `#assumed`, `#decided`, `.channel` (`data-channel`),
+//! `.site` (`data-site`), `#language`, `#zone`, `#unreviewed`, `#offline-status` (class `whole`
+//! once everything is kept), `#update`, `#update-now`, `#unknown-language`, `#not-here`.
+//!
+//! Coordinator: `#tab-<screen>`, `#open-demo`, `#new-program`, `#import-file`, `#import-problem`,
+//! `#import-original`, `#export`, `#drafts`, `#draft-name`, `#save-status` (`data-state` = nothing,
+//! saved, waiting, failed), `#undo`, `#redo`, `#cannot-save`, `#cannot-save-export`, `#notice`,
+//! `#findings` and `.finding` (`data-code`, `data-severity`), `#findings-count`, `#changes`,
+//! `#changes-count`, `#ask` (the resident's screens inside), and on each list screen
+//! `#<screen>-list`, `.list-entry` (`data-id`), `#<screen>-new`, `#<screen>-add`,
+//! `#<screen>-editor`, `#<screen>-remove`. A field's id is `f-` and its place:
+//! `f-rule.<id>.verdict`, `f-rule.<id>.stream`, `f-rule.<id>.channel`, `f-stream.<id>.<language>`,
+//! `f-program.name.<language>`, `f-contact.phone`, `f-silence`. Items: `#items-filter`,
+//! `#items-answer`, `.item-row` (`data-id`) with `.items-decide`. Texts: `#texts-language`,
+//! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`. Print: `#print-sheet`,
+//! `#print-stream`, `#print-language-<n>`, `#print-make`, `#print-status`, `#preflight`,
+//! `.preview`, `#print-download`. After a panic: `#recover`, `#recover-reload`, `#recover-download`.
+
+mod address;
+mod browser;
+mod coordinator;
+mod printing;
+mod resident;
+mod store;
+mod words;
+
+/// Starts the resident's page.
+pub fn resident() {
+    resident::start();
+}
+
+/// Starts the coordinator's page.
+pub fn coordinator() {
+    coordinator::start();
+}
+
+/// Starts the print worker.
+pub fn print_worker() {
+    printing::start();
+}

@@ -1,0 +1,5 @@
+//! The coordinator's page.
+
+fn main() {
+    app::coordinator();
+}

@@ -1,0 +1,5 @@
+//! The worker that makes sheets.
+
+fn main() {
+    app::print_worker();
+}

@@ -1,0 +1,5 @@
+//! The resident's page.
+
+fn main() {
+    app::resident();
+}

@@ -1,0 +1,19 @@
+//! The outside world as the app sees it: clock, network, storage, position, focus. Everything that
+//! can be refused (storage in a private window, a position, the network) comes back as a value.
+
+mod clock;
+mod download;
+mod fetch;
+mod page;
+mod place;
+mod settings;
+
+pub(crate) use clock::{Now, now};
+pub(crate) use download::{download, download_bytes};
+pub(crate) use fetch::{FetchProblem, fetch_json, fetch_text};
+pub(crate) use page::{
+    after_render, back, focus, focus_is_within, fold, fragment, go, is_online, listen, navigator_languages, replace_fragment,
+    set_language, set_title, window_event,
+};
+pub(crate) use place::position;
+pub(crate) use settings::{Settings, load_settings, save_settings, storage_allowed};

@@ -1,0 +1,575 @@
+//! Fields of the program as inputs. Each knows how to read and write its place in a program, so
+//! that what is shown follows undo, redo and other windows by itself.
+
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+use guide_data::{Program, TextState};
+use leptos::prelude::*;
+use locales::{Lang, t};
+
+use super::desk::Desk;
+use super::texts;
+
+/// How a field reads its value from a program, and writes it.
+pub(crate) struct Lens<T> {
+    get: Arc<dyn Fn(&Program) -> T + Send + Sync>,
+    set: Arc<dyn Fn(&mut Program, T) + Send + Sync>,
+}
+
+impl<T> Clone for Lens<T> {
+    fn clone(&self) -> Self {
+        Self { get: self.get.clone(), set: self.set.clone() }
+    }
+}
+
+impl<T: 'static> Lens<T> {
+    pub(crate) fn new(
+        get: impl Fn(&Program) -> T + Send + Sync + 'static,
+        set: impl Fn(&mut Program, T) + Send + Sync + 'static,
+    ) -> Self {
+        Self { get: Arc::new(get), set: Arc::new(set) }
+    }
+
+    /// The same place seen as another type; what cannot be read is not written.
+    pub(crate) fn map<U: 'static>(
+        self,
+        out: impl Fn(T) -> U + Send + Sync + 'static,
+        back: impl Fn(U) -> Option<T> + Send + Sync + 'static,
+    ) -> Lens<U> {
+        let Self { get, set } = self;
+        Lens::new(
+            move |p| out(get(p)),
+            move |p, value| {
+                if let Some(value) = back(value) {
+                    set(p, value);
+                }
+            },
+        )
+    }
+}
+
+impl Lens<Option<String>> {
+    /// Nothing and an empty text are the same to a person.
+    pub(crate) fn or_empty(self) -> Lens<String> {
+        self.map(Option::unwrap_or_default, |v: String| Some((!v.trim().is_empty()).then_some(v)))
+    }
+}
+
+impl Lens<Option<NaiveDate>> {
+    /// As the browser's date input writes days.
+    pub(crate) fn as_day(self) -> Lens<String> {
+        self.map(
+            |d| d.map(|d| d.to_string()).unwrap_or_default(),
+            |v: String| if v.is_empty() { Some(None) } else { v.parse().ok().map(Some) },
+        )
+    }
+}
+
+/// A place of the program itself: `lens!(|p| p.edition.label)`.
+macro_rules! lens {
+    (|$p:ident| $($place:tt)+) => {
+        $crate::coordinator::fields::Lens::new(
+            |$p: &guide_data::Program| ($($place)+).clone(),
+            |$p: &mut guide_data::Program, value| $($place)+ = value,
+        )
+    };
+}
+
+/// A place in an entry of one of its lists: `lens_in!(rules[id].reason)`.
+macro_rules! lens_in {
+    ($list:ident[$id:expr].$($field:tt)+) => {{
+        let (read, write): (String, String) = ($id.to_owned(), $id.to_owned());
+        $crate::coordinator::fields::Lens::new(
+            move |p: &guide_data::Program| {
+                p.$list.iter().find(|x| x.id == read).map(|x| x.$($field)+.clone()).unwrap_or_default()
+            },
+            move |p: &mut guide_data::Program, value| {
+                if let Some(x) = p.$list.iter_mut().find(|x| x.id == write) {
+                    x.$($field)+ = value;
+                }
+            },
+        )
+    }};
+}
+
+pub(crate) use {lens, lens_in};
+
+/// A choice: value and words.
+pub(crate) type Choice = (String, String);
+
+/// The element id of a field.
+pub(crate) fn field_id(what: &str) -> String {
+    format!("f-{what}")
+}
+
+/// A line of text; `kind` is the input's type.
+pub(crate) fn line(desk: Desk, what: &str, label: String, kind: &'static str, lens: Lens<String>) -> AnyView {
+    let (id, what, get) = (field_id(what), what.to_owned(), lens.get.clone());
+    view! {
+        <label class="field" for=id.clone()>
+            <span>{label}</span>
+            <input id=id type=kind autocomplete="off" dir="auto"
+                prop:value=move || desk.program.with(|p| get(p))
+                on:input:target=move |ev| {
+                    let value = ev.target().value();
+                    desk.edit(&what, |p| (lens.set)(p, value));
+                }/>
+        </label>
+    }
+    .into_any()
+}
+
+/// Several lines of text.
+pub(crate) fn area(desk: Desk, what: &str, label: String, lens: Lens<String>) -> AnyView {
+    let (id, what, get) = (field_id(what), what.to_owned(), lens.get.clone());
+    view! {
+        <label class="field wide" for=id.clone()>
+            <span>{label}</span>
+            <textarea id=id rows="3" dir="auto"
+                prop:value=move || desk.program.with(|p| get(p))
+                on:input:target=move |ev| {
+                    let value = ev.target().value();
+                    desk.edit(&what, |p| (lens.set)(p, value));
+                }></textarea>
+        </label>
+    }
+    .into_any()
+}
+
+/// A list of lines, one entry each.
+pub(crate) fn lines(desk: Desk, what: &str, label: String, lens: Lens<Vec<String>>) -> AnyView {
+    let joined = lens.map(|v| v.join("\n"), |v: String| Some(v.lines().map(str::to_owned).collect()));
+    area(desk, what, label, joined)
+}
+
+/// Yes or no.
+pub(crate) fn check(desk: Desk, what: &str, label: String, lens: Lens<bool>) -> AnyView {
+    let (id, what, get) = (field_id(what), what.to_owned(), lens.get.clone());
+    view! {
+        <label class="tick" for=id.clone()>
+            <input id=id type="checkbox"
+                prop:checked=move || desk.program.with(|p| get(p))
+                on:change:target=move |ev| {
+                    let value = ev.target().checked();
+                    desk.edit(&what, |p| (lens.set)(p, value));
+                }/>
+            <span>{label}</span>
+        </label>
+    }
+    .into_any()
+}
+
+/// One of several.
+pub(crate) fn select(
+    desk: Desk,
+    what: &str,
+    label: String,
+    lens: Lens<String>,
+    choices: impl Fn() -> Vec<Choice> + Send + Sync + 'static,
+) -> AnyView {
+    let (id, what, get) = (field_id(what), what.to_owned(), lens.get.clone());
+    let value = Memo::new(move |_| desk.program.with(|p| get(p)));
+    let choices = Memo::new(move |_| choices());
+    view! {
+        <label class="field" for=id.clone()>
+            <span>{label}</span>
+            <select id=id
+                on:change:target=move |ev| {
+                    let value = ev.target().value();
+                    desk.edit(&what, |p| (lens.set)(p, value));
+                }>
+                {move || {
+                    let now = value.get();
+                    let mut all = choices.get();
+                    if !all.iter().any(|(v, _)| *v == now) {
+                        // What the file says is shown even when it is no longer a choice.
+                        all.insert(0, (now.clone(), now.clone()));
+                    }
+                    all.into_iter()
+                        .map(|(v, words)| {
+                            let chosen = v == now;
+                            view! { <option value=v selected=chosen>{words}</option> }
+                        })
+                        .collect_view()
+                }}
+            </select>
+        </label>
+    }
+    .into_any()
+}
+
+/// Any number of several.
+pub(crate) fn many(
+    desk: Desk,
+    what: &str,
+    label: String,
+    lens: Lens<Vec<String>>,
+    choices: impl Fn() -> Vec<Choice> + Send + Sync + 'static,
+) -> AnyView {
+    let what = what.to_owned();
+    let choices = Memo::new(move |_| choices());
+    view! {
+        <fieldset class="many" id=field_id(&what)>
+            <legend>{label}</legend>
+            {move || {
+                choices
+                    .get()
+                    .into_iter()
+                    .map(|(value, words)| {
+                        let (get, set, what) = (lens.get.clone(), lens.set.clone(), what.clone());
+                        let (mine, chosen) = (value.clone(), value);
+                        view! {
+                            <label class="tick">
+                                <input type="checkbox"
+                                    prop:checked=move || desk.program.with(|p| get(p).contains(&mine))
+                                    on:change:target={
+                                        let get = lens.get.clone();
+                                        move |ev| {
+                                            let on = ev.target().checked();
+                                            let mut all = desk.program.with_untracked(|p| get(p));
+                                            all.retain(|v| *v != chosen);
+                                            if on {
+                                                all.push(chosen.clone());
+                                            }
+                                            desk.edit(&what, |p| set(p, all));
+                                        }
+                                    }/>
+                                <span>{words}</span>
+                            </label>
+                        }
+                    })
+                    .collect_view()
+            }}
+        </fieldset>
+    }
+    .into_any()
+}
+
+/// A text in the program's languages: the source in full, the others one tap away with their states.
+pub(crate) fn words(desk: Desk, key: &str, label: String) -> AnyView {
+    let key = key.to_owned();
+    let languages = Memo::new(move |_| {
+        desk.program.with(|p| {
+            let mut all = vec![p.source_language.clone()];
+            all.extend(p.languages.iter().filter(|l| **l != p.source_language).cloned());
+            all
+        })
+    });
+    move || {
+        let mut all = languages.get().into_iter();
+        let source = all.next().unwrap_or_default();
+        let others: Vec<String> = all.collect();
+        let summary = desk.words.with_untracked(|w| t!(w.messages, "translations"));
+        view! {
+            <div class="words wide">
+                {one_language(desk, &key, &source, label.clone(), &source)}
+                {(!others.is_empty()).then(|| view! {
+                    <details>
+                        <summary>{summary}</summary>
+                        {others
+                            .iter()
+                            .map(|l| {
+                                let name = l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym());
+                                one_language(desk, &key, l, name, &source)
+                            })
+                            .collect_view()}
+                    </details>
+                })}
+            </div>
+        }
+    }
+    .into_any()
+}
+
+/// One language's wording of a text, with its state when it is a translation.
+pub(crate) fn one_language(desk: Desk, key: &str, language: &str, label: String, source: &str) -> AnyView {
+    let id = field_id(&format!("{key}.{language}"));
+    let direction = language.parse::<Lang>().map_or("ltr", |l| l.direction().html());
+    let (k, l) = (key.to_owned(), language.to_owned());
+    let value = move || {
+        desk.program.with(|p| {
+            texts::text(p, &k).and_then(|t| t.0.get(&l)).map(|t| t.text.clone()).unwrap_or_default()
+        })
+    };
+    let (k, l, s) = (key.to_owned(), language.to_owned(), source.to_owned());
+    let state = Memo::new(move |_| {
+        desk.program.with(|p| texts::text(p, &k).map_or(TextState::Missing, |t| t.state(&l, &s)))
+    });
+    let is_source = language == source;
+    let (k, l) = (key.to_owned(), language.to_owned());
+    let write = move |words: String| {
+        desk.edit(&format!("{k}.{l}"), |p| {
+            if let Some(text) = texts::text_mut(p, &k) {
+                text.set(&l, &words);
+            }
+        });
+    };
+    view! {
+        <label class="field wide" for=id.clone()>
+            <span>{label} " " {(!is_source).then(|| view! { <StateMark desk state/> })}</span>
+            <textarea id=id rows="2" lang=language.to_owned() dir=direction prop:value=value
+                on:input:target=move |ev| write(ev.target().value())></textarea>
+        </label>
+    }
+    .into_any()
+}
+
+/// The state of a translation, in words.
+#[component]
+pub(crate) fn StateMark(desk: Desk, state: Memo<TextState>) -> impl IntoView {
+    let code = move || match state.get() {
+        TextState::Missing => "missing",
+        TextState::Unreviewed => "unreviewed",
+        TextState::Reviewed => "reviewed",
+        TextState::Outdated => "outdated",
+    };
+    view! {
+        <span class=move || format!("state {}", code())>
+            {move || desk.words.with(|w| w.say(&format!("text-state-{}", code())))}
+        </span>
+    }
+}
+
+/// What a list of things needs to be edited on a screen.
+pub(crate) struct Listed {
+    /// The screen's code; ids of the elements begin with it.
+    pub(crate) code: &'static str,
+    /// The ids in the program, in order, each with its name.
+    pub(crate) entries: Arc<dyn Fn(&Desk) -> Vec<Choice> + Send + Sync>,
+    /// Adds one with an id.
+    pub(crate) add: Arc<dyn Fn(&mut Program, String) + Send + Sync>,
+    /// Removes one.
+    pub(crate) remove: Arc<dyn Fn(&mut Program, &str) + Send + Sync>,
+    /// The fields of one.
+    pub(crate) editor: Arc<dyn Fn(String) -> AnyView + Send + Sync>,
+}
+
+/// A list beside the fields of the entry chosen.
+pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
+    let Listed { code, entries, add, remove, editor } = list;
+    let all = Memo::new(move |_| entries(&desk));
+    let filter = RwSignal::new(String::new());
+    let fresh = RwSignal::new(String::new());
+    let shown = move || {
+        let wanted = filter.get().to_lowercase();
+        all.get()
+            .into_iter()
+            .filter(|(id, name)| id.contains(&wanted) || name.to_lowercase().contains(&wanted))
+            .collect::<Vec<_>>()
+    };
+    let chosen = Memo::new(move |_| {
+        let id = desk.chosen.get();
+        all.with(|all| all.iter().any(|(known, _)| *known == id)).then_some(id)
+    });
+    let add_one = move |ev: leptos::ev::SubmitEvent| {
+        ev.prevent_default();
+        let id = free_id(&slug(&fresh.get_untracked(), code), &all.get_untracked());
+        let made = id.clone();
+        desk.edit(&format!("add {id}"), |p| add(p, made));
+        fresh.set(String::new());
+        let tab = desk.tab.get_untracked();
+        desk.go(tab, &id);
+    };
+    let words = desk.words.get_untracked();
+    let (filter_label, add_label, new_label) = (
+        t!(words.messages, "list-filter"),
+        t!(words.messages, "list-add"),
+        t!(words.messages, "list-new-name"),
+    );
+    view! {
+        <div class="listed" id=format!("{code}-screen")>
+            <div class="list-side">
+                <label class="field">
+                    <span>{filter_label}</span>
+                    <input type="search" id=format!("{code}-filter") on:input:target=move |ev| filter.set(ev.target().value())/>
+                </label>
+                <ul class="list" id=format!("{code}-list")>
+                    <For each=shown key=|entry| entry.clone() let((id, name))>
+                        {
+                            let (here, going) = (id.clone(), id.clone());
+                            view! {
+                                <li>
+                                    <button type="button" class="list-entry" data-id=id.clone()
+                                        aria-current=move || (chosen.get().as_ref() == Some(&here)).then_some("true")
+                                        on:click=move |_| desk.go(desk.tab.get_untracked(), &going)>
+                                        <span>{name}</span>
+                                        <small dir="ltr">{id}</small>
+                                    </button>
+                                </li>
+                            }
+                        }
+                    </For>
+                </ul>
+                <form class="add" on:submit=add_one>
+                    <label class="field">
+                        <span>{new_label}</span>
+                        <input id=format!("{code}-new") prop:value=move || fresh.get()
+                            on:input:target=move |ev| fresh.set(ev.target().value())/>
+                    </label>
+                    <button type="submit" class="button" id=format!("{code}-add")>{add_label}</button>
+                </form>
+            </div>
+            <div class="edit-side" id=format!("{code}-editor")>
+                {move || match chosen.get() {
+                    Some(id) => {
+                        let words = desk.words.get_untracked();
+                        let (gone, remove) = (id.clone(), remove.clone());
+                        view! {
+                            <h3 id="chosen" tabindex="-1"><code dir="ltr">{id.clone()}</code></h3>
+                            {editor(id)}
+                            <p><button type="button" class="plain danger" id=format!("{code}-remove")
+                                on:click=move |_| desk.edit(&format!("remove {gone}"), |p| remove(p, &gone))>
+                                {t!(words.messages, "list-remove")}
+                            </button></p>
+                        }
+                        .into_any()
+                    }
+                    None => {
+                        let text = desk.words.with_untracked(|w| t!(w.messages, "list-choose"));
+                        view! { <p class="quiet">{text}</p> }.into_any()
+                    }
+                }}
+            </div>
+        </div>
+    }
+    .into_any()
+}
+
+/// An id from a name: lower case, hyphens; the screen's own word when nothing is left.
+pub(crate) fn slug(name: &str, otherwise: &str) -> String {
+    let folded = crate::browser::fold(name);
+    let joined: Vec<&str> =
+        folded.split(|c: char| !c.is_ascii_alphanumeric()).filter(|part| !part.is_empty()).collect();
+    let id: String = joined.join("-").chars().take(48).collect();
+    if id.is_empty() { otherwise.to_owned() } else { id }
+}
+
+/// The id, or the id with the first number that makes it new.
+pub(crate) fn free_id(wanted: &str, taken: &[Choice]) -> String {
+    let is_free = |id: &str| taken.iter().all(|(t, _)| t != id);
+    if is_free(wanted) {
+        return wanted.to_owned();
+    }
+    (2..).map(|n| format!("{wanted}-{n}")).find(|id| is_free(id)).unwrap_or_default()
+}
+
+/// Standard ids with their words, as choices; `prefix` is that of the message keys.
+pub(crate) fn standard(desk: Desk, ids: &[&str], prefix: &str) -> Vec<Choice> {
+    desk.words.with(|w| ids.iter().map(|id| ((*id).to_owned(), w.say(&format!("{prefix}-{id}")))).collect())
+}
+
+/// Choices with "none" in front.
+pub(crate) fn or_none(desk: Desk, choices: Vec<Choice>) -> Vec<Choice> {
+    let none = desk.words.with(|w| t!(w.messages, "choice-none"));
+    std::iter::once((String::new(), none)).chain(choices).collect()
+}
+
+/// The things of one of the program's lists, as choices.
+pub(crate) fn of_program(desk: Desk, kind: &str) -> Vec<Choice> {
+    let ids: Vec<String> = desk.program.with(|p| match kind {
+        "stream" => p.streams.iter().map(|x| x.id.clone()).collect(),
+        "zone" => p.zones.iter().map(|x| x.id.clone()).collect(),
+        "channel" => p.channels.iter().map(|x| x.id.clone()).collect(),
+        "machine" => p.plant.machines.iter().map(|x| x.id.clone()).collect(),
+        "rule" => p.rules.iter().map(|x| x.id.clone()).collect(),
+        _ => Vec::new(),
+    });
+    ids.into_iter().map(|id| (id.clone(), name_of(desk, kind, &id))).collect()
+}
+
+/// The name of a thing of the program, in the language of the screens, else its id.
+pub(crate) fn name_of(desk: Desk, kind: &str, id: &str) -> String {
+    let language = desk.words.with(|w| w.language().to_owned());
+    desk.program.with(|p| {
+        texts::text(p, &format!("{kind}.{id}"))
+            .and_then(|t| t.or_source(&language, &p.source_language))
+            .unwrap_or(id)
+            .to_owned()
+    })
+}
+
+/// Several of many, in an order: the chosen ones as rows, the rest in a list to add from.
+pub(crate) fn ordered(
+    desk: Desk,
+    what: &str,
+    label: String,
+    lens: Lens<Vec<String>>,
+    choices: impl Fn() -> Vec<Choice> + Send + Sync + 'static,
+) -> AnyView {
+    let choices = Memo::new(move |_| choices());
+    let get = lens.get.clone();
+    let chosen = Memo::new(move |_| desk.program.with(|p| get(p)));
+    let name = move |id: &str| {
+        choices.with(|all| all.iter().find(|(v, _)| v == id).map_or_else(|| id.to_owned(), |(_, n)| n.clone()))
+    };
+    let id = field_id(&format!("{what}.add"));
+    let what = what.to_owned();
+    let set = move |all: Vec<String>| desk.edit(&what, |p| (lens.set)(p, all));
+    let words = desk.words.get_untracked();
+    let (remove_word, up_word, add_word) =
+        (t!(words.messages, "list-remove"), t!(words.messages, "list-up"), t!(words.messages, "list-add-one"));
+    let (set_rows, set_add) = (set.clone(), set);
+    view! {
+        <fieldset class="ordered wide">
+            <legend>{label}</legend>
+            <ol>
+                {move || {
+                    chosen
+                        .get()
+                        .into_iter()
+                        .enumerate()
+                        .map(|(at, value)| {
+                            let title = name(&value);
+                            let (set_up, set_off) = (set_rows.clone(), set_rows.clone());
+                            let up = move |_| {
+                                let mut all = chosen.get_untracked();
+                                if at > 0 && at < all.len() {
+                                    all.swap(at, at - 1);
+                                    set_up(all);
+                                }
+                            };
+                            let off = move |_| {
+                                let mut all = chosen.get_untracked();
+                                if at < all.len() {
+                                    all.remove(at);
+                                    set_off(all);
+                                }
+                            };
+                            view! {
+                                <li>
+                                    <span>{title.clone()}</span>
+                                    {(at > 0).then(|| view! {
+                                        <button type="button" class="plain" aria-label=format!("{up_word}: {title}") on:click=up>"↑"</button>
+                                    })}
+                                    <button type="button" class="plain" aria-label=format!("{remove_word}: {title}") on:click=off>"×"</button>
+                                </li>
+                            }
+                        })
+                        .collect_view()
+                }}
+            </ol>
+            <select id=id aria-label=add_word.clone() on:change:target=move |ev| {
+                let value = ev.target().value();
+                let mut all = chosen.get_untracked();
+                if !value.is_empty() && !all.contains(&value) {
+                    all.push(value);
+                    set_add(all);
+                }
+                ev.target().set_value("");
+            }>
+                <option value="">{add_word.clone()}</option>
+                {move || {
+                    let taken = chosen.get();
+                    choices
+                        .get()
+                        .into_iter()
+                        .filter(|(v, _)| !taken.contains(v))
+                        .map(|(v, n)| view! { <option value=v>{n}</option> })
+                        .collect_view()
+                }}
+            </select>
+        </fieldset>
+    }
+    .into_any()
+}

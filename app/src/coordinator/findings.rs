@@ -1,0 +1,124 @@
+//! What is wrong with the program as it stands, with a case that shows it and the way to the place.
+
+use guide_data::{Finding, Severity, ValueLabel};
+use leptos::prelude::*;
+use locales::{Args, Value, t};
+
+use super::desk::{Desk, Tab};
+use crate::browser;
+use crate::words::Words;
+
+/// How many of a severity are drawn; the rest are counted.
+const SHOWN: usize = 60;
+
+/// A message with values that are known only as a map.
+pub(crate) fn fill<'a>(words: &Words, key: &str, args: impl IntoIterator<Item = (&'a str, &'a str)>) -> Option<String> {
+    let mut values = Args::new();
+    for (name, value) in args {
+        values.set(name.to_owned(), Value::from(value.to_owned()));
+    }
+    words.messages.find(key, &values).map(|found| found.text)
+}
+
+/// Answers in words: "Resin mark: 5; wet: yes".
+pub(crate) fn answers(words: &Words, answers: &[(String, ValueLabel)]) -> String {
+    let said: Vec<String> = answers
+        .iter()
+        .map(|(fact, label)| {
+            t!(words.messages, "fact-value", fact = words.say(&format!("fact-{fact}")), value = words.value(fact, label))
+        })
+        .collect();
+    words.messages.list_and(&said)
+}
+
+/// An item, or a part of it.
+pub(crate) fn subject(words: &Words, item: &str, part: Option<&str>) -> String {
+    match part {
+        None => words.item(item),
+        Some(part) => {
+            t!(words.messages, "item-part", item = words.item(item), part = words.say(&format!("part-{part}")))
+        }
+    }
+}
+
+/// The findings panel.
+#[component]
+pub(crate) fn Findings(desk: Desk) -> impl IntoView {
+    let all = Memo::new(move |_| desk.checked.with(|c| c.findings.clone()));
+    let count = move |severity: Severity| all.with(|all| all.iter().filter(|f| f.severity == severity).count());
+    let summary = move || {
+        desk.words.with(|w| {
+            t!(
+                w.messages,
+                "findings-count",
+                errors = count(Severity::Error),
+                warnings = count(Severity::Warning),
+                notices = count(Severity::Notice)
+            )
+        })
+    };
+    let publishable = move || count(Severity::Error) == 0;
+    view! {
+        <section id="findings" class="panel" aria-labelledby="findings-title">
+            <h2 id="findings-title">{move || desk.words.with(|w| t!(w.messages, "findings-title"))}</h2>
+            <p id="findings-count" role="status" aria-live="polite" class:good=publishable>{summary}</p>
+            <ul class="findings">
+                <For each=move || all.get().into_iter().take(SHOWN).enumerate().collect::<Vec<_>>()
+                    key=|(at, f)| (*at, f.code.clone(), f.place.id.clone(), f.args.clone()) let((_, finding))>
+                    {one(desk, finding)}
+                </For>
+            </ul>
+            {move || {
+                let more = all.with(Vec::len).saturating_sub(SHOWN);
+                (more > 0).then(|| desk.words.with(|w| view! { <p class="quiet">{t!(w.messages, "findings-more", count = more)}</p> }))
+            }}
+        </section>
+    }
+}
+
+fn one(desk: Desk, finding: Finding) -> AnyView {
+    let w = desk.words.get_untracked();
+    let severity = match finding.severity {
+        Severity::Error => "error",
+        Severity::Warning => "warning",
+        Severity::Notice => "notice",
+    };
+    let args = || finding.args.iter().map(|(k, v)| (k.as_str(), v.as_str()));
+    let key = format!("finding-{}", finding.code);
+    let message = fill(&w, &key, args()).unwrap_or_else(|| finding.code.clone());
+    let hint = fill(&w, &format!("{key}.hint"), args());
+    let witness = finding.witness.as_ref().map(|witness| {
+        let item = subject(&w, &witness.item, witness.part.as_deref());
+        if witness.answers.is_empty() {
+            t!(w.messages, "witness-item", item = item)
+        } else {
+            t!(w.messages, "witness", item = item, answers = answers(&w, &witness.answers))
+        }
+    });
+    let tab = Tab::of_place(&finding.place.kind);
+    let place = finding.place.clone();
+    let go = move |_| {
+        let id = match place.kind.as_str() {
+            // Containers are edited with their stream, hazards on the program's screen.
+            "container" => desk.program.with_untracked(|p| {
+                let holds = |s: &&guide_data::Stream| s.containers.iter().any(|c| c.id == place.id);
+                p.streams.iter().find(holds).map(|s| s.id.clone()).unwrap_or_default()
+            }),
+            "hazard" | "program" => String::new(),
+            _ => place.id.clone(),
+        };
+        desk.go(tab, &id);
+        browser::focus("screen-title");
+    };
+    view! {
+        <li class=format!("finding {severity}") data-code=finding.code.clone() data-severity=severity>
+            <button type="button" class="finding-go" on:click=go>
+                <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
+                <span class="finding-text" dir="auto">{message}</span>
+            </button>
+            {witness.map(|text| view! { <p class="witness" dir="auto">{text}</p> })}
+            {hint.map(|text| view! { <p class="quiet" dir="auto">{text}</p> })}
+        </li>
+    }
+    .into_any()
+}

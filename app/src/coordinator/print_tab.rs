@@ -1,0 +1,393 @@
+//! Sheets: choose one, look at it, download the press file. Made in a worker, from the same job as
+//! the command line's.
+
+use std::collections::BTreeMap;
+
+use guide_data::{LanguagePack, Program, has_unreviewed, program_texts};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use lidleaf::Words as SheetWords;
+use lidleaf::sheets::{self, SheetProblem, SheetWanted};
+use locales::{Lang, Messages, t};
+use print::{PreflightItem, Severity, SheetKind};
+use wasm_bindgen::{JsCast as _, JsValue};
+
+use super::app::DeskPack;
+use super::desk::{Desk, own_names};
+use super::fields::{Choice, of_program, or_none};
+use super::findings::fill;
+use crate::browser::{self, FetchProblem};
+use crate::printing::messages::{Made, Order};
+
+/// What the person chose.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct Wanted {
+    sheet: SheetKind,
+    stream: String,
+    zone: String,
+    languages: [String; sheets::MOST_LANGUAGES],
+}
+
+/// How far making a sheet has come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Progress {
+    Idle,
+    Making,
+    Done,
+    /// The worker or its fonts did not arrive.
+    Unreachable,
+}
+
+/// The worker and what it made last. The worker is not `Send`, as nothing of the browser's is.
+#[derive(Clone, Copy)]
+struct Press {
+    desk: Desk,
+    worker: StoredValue<Option<web_sys::Worker>, LocalStorage>,
+    waiting: StoredValue<Option<String>>,
+    number: StoredValue<u32>,
+    progress: RwSignal<Progress>,
+    made: RwSignal<Made>,
+    pdf: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
+    has_pdf: RwSignal<bool>,
+    problem: RwSignal<Option<String>>,
+    shortened: RwSignal<Vec<(String, f64)>>,
+}
+
+impl Press {
+    fn new(desk: Desk) -> Self {
+        Self {
+            desk,
+            worker: StoredValue::new_local(None),
+            waiting: StoredValue::new(None),
+            number: StoredValue::new(0),
+            progress: RwSignal::new(Progress::Idle),
+            made: RwSignal::new(Made::default()),
+            pdf: StoredValue::new_local(None),
+            has_pdf: RwSignal::new(false),
+            problem: RwSignal::new(None),
+            shortened: RwSignal::new(Vec::new()),
+        }
+    }
+
+    /// Makes a sheet of the program as it stands.
+    fn make(self, wanted: Wanted) {
+        self.progress.set(Progress::Making);
+        self.problem.set(None);
+        self.has_pdf.set(false);
+        let number = self.number.get_value().wrapping_add(1);
+        self.number.set_value(number);
+        spawn_local(async move {
+            match job(self.desk, &wanted).await {
+                Ok(Ok(sheet)) => {
+                    self.shortened.set(sheet.shortened);
+                    let order = serde_json::to_string(&Order { number, job: sheet.job }).unwrap_or_default();
+                    self.send(order);
+                }
+                Ok(Err(problem)) => {
+                    let words = self.desk.words.get_untracked();
+                    self.progress.set(Progress::Idle);
+                    self.problem.set(Some(match problem {
+                        SheetProblem::UnknownStream(stream) => t!(words.messages, "print-no-stream", stream = stream),
+                        SheetProblem::UnknownZone(zone) => t!(words.messages, "print-no-zone", zone = zone),
+                        SheetProblem::Languages(_) => t!(words.messages, "print-no-language"),
+                    }));
+                }
+                Err(_) => self.progress.set(Progress::Unreachable),
+            }
+        });
+    }
+
+    /// Sends an order to the worker, starting it first when there is none.
+    fn send(self, order: String) {
+        let running = self.worker.with_value(|w| {
+            w.as_ref().map(|worker| worker.post_message(&JsValue::from_str(&order)).is_ok())
+        });
+        if running == Some(true) {
+            return;
+        }
+        self.waiting.set_value(Some(order));
+        let options = web_sys::WorkerOptions::new();
+        options.set_type(web_sys::WorkerType::Module);
+        let Ok(worker) = web_sys::Worker::new_with_options("print-worker.js", &options) else {
+            self.progress.set(Progress::Unreachable);
+            return;
+        };
+        let own = worker.clone();
+        browser::listen(&worker, "message", move |ev| {
+            let Some(message) = ev.dyn_ref::<web_sys::MessageEvent>() else { return };
+            self.hear(&own, &message.data());
+        });
+        browser::listen(&worker, "error", move |_| self.lost());
+    }
+
+    fn hear(self, worker: &web_sys::Worker, said: &JsValue) {
+        match said.as_string().as_deref() {
+            Some("ready") => {
+                self.worker.set_value(Some(worker.clone()));
+                if let Some(order) = self.waiting.try_update_value(Option::take).flatten() {
+                    let _ = worker.post_message(&JsValue::from_str(&order));
+                }
+            }
+            Some(_) => self.lost(),
+            None => {
+                let Some(answer) = said.dyn_ref::<js_sys::Array>() else { return };
+                let made = answer.get(0).as_string().and_then(|t| serde_json::from_str::<Made>(&t).ok());
+                let Some(made) = made.filter(|m| m.number == self.number.get_value()) else { return };
+                let pdf = answer.get(1).dyn_into::<js_sys::Uint8Array>().ok();
+                let stopped = made.preflight.iter().any(|p| p.severity == Severity::Error);
+                self.has_pdf.set(pdf.is_some() && !stopped);
+                self.pdf.set_value(pdf);
+                self.progress.set(if made.no_fonts { Progress::Unreachable } else { Progress::Done });
+                self.made.set(made);
+            }
+        }
+    }
+
+    /// A worker that stopped is started anew by the next order.
+    fn lost(self) {
+        if let Some(worker) = self.worker.try_update_value(Option::take).flatten() {
+            worker.terminate();
+        }
+        self.progress.set(Progress::Unreachable);
+    }
+}
+
+/// The job of a sheet: packs as the command line makes them, texts those of the draft.
+async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
+    let program = desk.program.get_untracked();
+    let mut packs: Vec<(LanguagePack, Messages)> = Vec::new();
+    for tag in wanted.languages.iter().filter(|l| !l.is_empty()) {
+        packs.push(language(&program, tag).await?);
+    }
+    let words: Vec<SheetWords<'_>> =
+        packs.iter().map(|(pack, messages)| SheetWords { messages, pack }).collect();
+    let some = |text: &str| (!text.is_empty()).then(|| text.to_owned());
+    let wanted = SheetWanted {
+        sheet: wanted.sheet,
+        stream: some(&wanted.stream),
+        zone: some(&wanted.zone),
+        date: browser::now().day,
+    };
+    let guide = guide_data::check(&program, &desk.catalog.get_value()).guide;
+    Ok(sheets::sheet(&guide, &program, &words, &wanted))
+}
+
+/// A language's pack for the draft, and its messages.
+async fn language(program: &Program, tag: &str) -> Result<(LanguagePack, Messages), FetchProblem> {
+    let desk: DeskPack = browser::fetch_json(&format!("data/coordinator-{tag}.json")).await?;
+    let published = browser::fetch_json::<LanguagePack>(&format!("data/lang/{tag}.json")).await;
+    let mut pack = published.unwrap_or_else(|_| LanguagePack { names: desk.names.clone(), ..LanguagePack::default() });
+    let lang: Lang = tag.parse().unwrap_or_default();
+    pack.language = tag.to_owned();
+    pack.source.clone_from(&program.source_language);
+    pack.direction = lang.direction().html().to_owned();
+    pack.texts = program_texts(program, tag);
+    pack.names.extend(own_names(program, tag));
+    pack.unreviewed =
+        has_unreviewed(program, tag) || lang.entry().is_none_or(|entry| entry.review().needs_notice());
+    let messages = sheets::messages(program, &pack, &desk.messages);
+    Ok((pack, messages))
+}
+
+/// The screen.
+pub(crate) fn print(desk: Desk) -> AnyView {
+    let press = Press::new(desk);
+    let languages = desk.program.with_untracked(|p| p.languages.clone());
+    let first = |at: usize| languages.get(at).filter(|_| at == 0).cloned().unwrap_or_default();
+    let stream = desk.program.with_untracked(|p| {
+        let found = p.streams.iter().find(|s| s.kind == "recycling").or(p.streams.first());
+        found.map(|s| s.id.clone()).unwrap_or_default()
+    });
+    let wanted = RwSignal::new(Wanted {
+        sheet: SheetKind::CartLid,
+        stream,
+        zone: String::new(),
+        languages: [first(0), first(1), first(2)],
+    });
+    let make = move |ev: leptos::ev::SubmitEvent| {
+        ev.prevent_default();
+        press.make(wanted.get_untracked());
+    };
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let kinds: Vec<Choice> =
+        SheetKind::ALL.iter().map(|k| (k.id().to_owned(), w.say(&format!("sheet-{}", k.id())))).collect();
+    let pick = |id: &'static str, label: String, choices: Vec<Choice>, now: String, set: fn(&mut Wanted, String)| {
+        view! {
+            <label class="field">
+                <span>{label}</span>
+                <select id=id on:change:target=move |ev| wanted.update(|all| set(all, ev.target().value()))>
+                    {choices.into_iter().map(|(v, name)| {
+                        let chosen = v == now;
+                        view! { <option value=v selected=chosen>{name}</option> }
+                    }).collect_view()}
+                </select>
+            </label>
+        }
+    };
+    let tags: Vec<Choice> = languages
+        .iter()
+        .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
+        .collect();
+    let setters: [(&'static str, fn(&mut Wanted, String)); 3] = [
+        ("print-language-1", |all, v| all.languages[0] = v),
+        ("print-language-2", |all, v| all.languages[1] = v),
+        ("print-language-3", |all, v| all.languages[2] = v),
+    ];
+    let pickers = setters
+        .into_iter()
+        .enumerate()
+        .map(|(at, (id, set))| {
+            let choices = if at == 0 { tags.clone() } else { or_none(desk, tags.clone()) };
+            pick(id, t!(m, "print-language", number = at + 1), choices, first(at), set)
+        })
+        .collect_view();
+    view! {
+        <div id="print-screen">
+            <form class="fields" on:submit=make>
+                {pick("print-sheet", t!(m, "print-sheet"), kinds, SheetKind::CartLid.id().to_owned(), |all, v| {
+                    all.sheet = SheetKind::from_id(&v).unwrap_or(SheetKind::CartLid);
+                })}
+                {pick("print-stream", t!(m, "field-stream"), of_program(desk, "stream"),
+                    wanted.with_untracked(|w| w.stream.clone()), |all, v| all.stream = v)}
+                {pick("print-zone", t!(m, "print-zone"), or_none(desk, of_program(desk, "zone")), String::new(), |all, v| all.zone = v)}
+                {pickers}
+                <p class="wide row">
+                    <button type="submit" class="button" id="print-make">{t!(m, "print-make")}</button>
+                    <button type="button" class="button" id="print-download"
+                        prop:disabled=move || !press.has_pdf.get()
+                        on:click=move |_| download(desk, press, &wanted.get_untracked())>
+                        {t!(m, "print-download")}
+                    </button>
+                </p>
+            </form>
+            <Status desk press/>
+            <Previews press/>
+            <Preflight desk press/>
+        </div>
+    }
+    .into_any()
+}
+
+/// Hands the press file over, under the name the command line gives it.
+fn download(desk: Desk, press: Press, wanted: &Wanted) {
+    let program = desk.program.with_untracked(|p| p.id.clone());
+    let mut parts = vec![program.as_str(), wanted.sheet.id(), wanted.stream.as_str(), wanted.zone.as_str()];
+    parts.extend(wanted.languages.iter().map(String::as_str));
+    parts.retain(|part| !part.is_empty());
+    let name: String =
+        parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
+    press.pdf.with_value(|pdf| {
+        if let Some(pdf) = pdf {
+            browser::download_bytes(&format!("{name}.pdf"), "application/pdf", pdf);
+        }
+    });
+}
+
+#[component]
+fn Status(desk: Desk, press: Press) -> impl IntoView {
+    let text = move || {
+        desk.words.with(|w| match press.progress.get() {
+            Progress::Idle => String::new(),
+            Progress::Making => t!(w.messages, "print-making"),
+            Progress::Unreachable => t!(w.messages, "print-unreachable"),
+            Progress::Done if press.has_pdf.get() => t!(w.messages, "print-done"),
+            Progress::Done => t!(w.messages, "print-refused"),
+        })
+    };
+    let state = move || match press.progress.get() {
+        Progress::Idle => "idle",
+        Progress::Making => "making",
+        Progress::Unreachable => "unreachable",
+        Progress::Done if press.has_pdf.get() => "done",
+        Progress::Done => "refused",
+    };
+    view! {
+        <p id="print-status" role="status" data-state=state>{text}</p>
+        {move || press.problem.get().map(|text| view! { <p class="field-problem" role="alert">{text}</p> })}
+    }
+}
+
+/// The pages as pictures: an SVG inside an image runs nothing and loads nothing.
+#[component]
+fn Previews(press: Press) -> impl IntoView {
+    let addresses = StoredValue::new(Vec::<String>::new());
+    let revoke = move || {
+        for address in addresses.try_update_value(std::mem::take).unwrap_or_default() {
+            let _ = web_sys::Url::revoke_object_url(&address);
+        }
+    };
+    on_cleanup(revoke);
+    move || {
+        revoke();
+        let pages: Vec<String> = press.made.get().previews.iter().filter_map(|svg| picture(svg)).collect();
+        addresses.set_value(pages.clone());
+        let desk = press.desk;
+        view! {
+            <div class="previews">
+                {pages.into_iter().enumerate().map(|(at, address)| {
+                    let alt = desk.words.with_untracked(|w| t!(w.messages, "print-page", number = at + 1));
+                    view! { <img class="preview" src=address alt=alt/> }
+                }).collect_view()}
+            </div>
+        }
+    }
+}
+
+fn picture(svg: &str) -> Option<String> {
+    let options = web_sys::BlobPropertyBag::new();
+    options.set_type("image/svg+xml");
+    let parts = js_sys::Array::of1(&JsValue::from_str(svg));
+    let blob = web_sys::Blob::new_with_str_sequence_and_options(&parts, &options).ok()?;
+    web_sys::Url::create_object_url_with_blob(&blob).ok()
+}
+
+/// What preflight found, errors first; and the lines that are short of the whole truth.
+#[component]
+fn Preflight(desk: Desk, press: Press) -> impl IntoView {
+    move || {
+        let mut items: Vec<PreflightItem> = press.made.get().preflight;
+        items.sort_by_key(|item| item.severity);
+        let shortened = press.shortened.get();
+        if items.is_empty() && shortened.is_empty() {
+            return ().into_any();
+        }
+        let w = desk.words.get_untracked();
+        let m = &w.messages;
+        let rows = items
+            .into_iter()
+            .map(|item| {
+                let severity = match item.severity {
+                    Severity::Error => "error",
+                    Severity::Warning => "warning",
+                    Severity::Pass => "pass",
+                };
+                let args: BTreeMap<String, String> = item.args;
+                let message = fill(&w, &format!("preflight-{}", item.code), args.iter().map(|(k, v)| (k.as_str(), v.as_str())))
+                    .unwrap_or(item.message);
+                view! {
+                    <li class=format!("finding {severity}") data-code=item.code data-severity=severity>
+                        <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
+                        <span class="finding-text" dir="auto">{message}</span>
+                    </li>
+                }
+            })
+            .collect_view();
+        let short = shortened
+            .into_iter()
+            .map(|(item, fidelity)| {
+                // Rounded down: "100%" would deny what the line is here to say.
+                let share = w.messages.percent((fidelity * 100.0).floor() / 100.0, 0);
+                view! { <li>{t!(m, "print-shortened", item = w.item(&item), percent = share)}</li> }
+            })
+            .collect_view();
+        view! {
+            <section id="preflight" aria-labelledby="preflight-title">
+                <h2 id="preflight-title">{t!(m, "preflight-title")}</h2>
+                <ul class="findings">{rows}</ul>
+                <ul class="shortened">{short}</ul>
+            </section>
+        }
+        .into_any()
+    }
+}

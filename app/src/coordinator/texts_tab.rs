@@ -1,0 +1,139 @@
+//! Texts by language, with their states; signing translations off.
+
+use guide_data::TextState;
+use leptos::prelude::*;
+use locales::{Lang, t};
+
+use super::desk::Desk;
+use super::fields::{StateMark, one_language};
+use super::texts;
+use crate::store::desk_settings;
+
+/// The texts of one language beside the source.
+pub(crate) fn texts(desk: Desk) -> AnyView {
+    let languages = Memo::new(move |_| {
+        desk.program.with(|p| p.languages.iter().filter(|l| **l != p.source_language).cloned().collect::<Vec<_>>())
+    });
+    let picked = RwSignal::new(None::<String>);
+    let language =
+        Memo::new(move |_| picked.get().or_else(|| languages.with(|l| l.first().cloned())).unwrap_or_default());
+    let state = RwSignal::new(String::new());
+    let keys = Memo::new(move |_| {
+        let (language, wanted) = (language.get(), state.get());
+        desk.program.with(|p| {
+            let mut keys = texts::keys(p);
+            keys.retain(|k| {
+                let now = texts::text(p, k).map_or(TextState::Missing, |t| t.state(&language, &p.source_language));
+                wanted.is_empty() || wanted == code(now)
+            });
+            keys
+        })
+    });
+    let count = move || {
+        let language = language.get();
+        desk.program.with(|p| {
+            let mut done = 0;
+            let all = texts::keys(p);
+            for key in &all {
+                if texts::text(p, key).is_some_and(|t| t.state(&language, &p.source_language) == TextState::Reviewed) {
+                    done += 1;
+                }
+            }
+            (done, all.len())
+        })
+    };
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let states = ["missing", "unreviewed", "outdated", "reviewed"];
+    view! {
+        <div id="texts-screen">
+            <div class="fields">
+                <label class="field">
+                    <span>{t!(m, "texts-language")}</span>
+                    <select id="texts-language" on:change:target=move |ev| picked.set(Some(ev.target().value()))>
+                        {move || languages.get().into_iter().map(|tag| {
+                            let name = tag.parse::<Lang>().map_or_else(|_| tag.clone(), |l| l.endonym());
+                            view! { <option value=tag>{name}</option> }
+                        }).collect_view()}
+                    </select>
+                </label>
+                <label class="field">
+                    <span>{t!(m, "texts-state")}</span>
+                    <select id="texts-state" on:change:target=move |ev| state.set(ev.target().value())>
+                        <option value="">{t!(m, "items-all")}</option>
+                        {states.map(|s| view! { <option value=s>{w.say(&format!("text-state-{s}"))}</option> }).collect_view()}
+                    </select>
+                </label>
+                <label class="field">
+                    <span>{t!(m, "texts-reviewer")}</span>
+                    <input id="texts-reviewer" autocomplete="name"
+                        prop:value=move || desk.settings.with(|s| s.reviewer.clone())
+                        on:change:target=move |ev| {
+                            desk.settings.update(|s| s.reviewer = ev.target().value());
+                            desk_settings::save(&desk.settings.get_untracked());
+                        }/>
+                </label>
+            </div>
+            <p class="quiet" role="status">{move || {
+                let (done, all) = count();
+                desk.words.with(|w| t!(w.messages, "texts-count", done = done, all = all))
+            }}</p>
+            <ul class="rows" id="texts-list">
+                <For each=move || keys.get().into_iter().map(|k| (k, language.get())).collect::<Vec<_>>()
+                    key=Clone::clone let((key, language))>
+                    {one(desk, &key, &language)}
+                </For>
+            </ul>
+        </div>
+    }
+    .into_any()
+}
+
+fn code(state: TextState) -> &'static str {
+    match state {
+        TextState::Missing => "missing",
+        TextState::Unreviewed => "unreviewed",
+        TextState::Reviewed => "reviewed",
+        TextState::Outdated => "outdated",
+    }
+}
+
+fn one(desk: Desk, key: &str, language: &str) -> AnyView {
+    let w = desk.words.get_untracked();
+    let source = desk.program.with_untracked(|p| p.source_language.clone());
+    let (k, s) = (key.to_owned(), source.clone());
+    let original = move || {
+        desk.program.with(|p| texts::text(p, &k).and_then(|t| t.get(&s)).unwrap_or_default().to_owned())
+    };
+    let (k, l, s) = (key.to_owned(), language.to_owned(), source.clone());
+    let state = Memo::new(move |_| {
+        desk.program.with(|p| texts::text(p, &k).map_or(TextState::Missing, |t| t.state(&l, &s)))
+    });
+    let (k, l, s) = (key.to_owned(), language.to_owned(), source.clone());
+    let sign = move |_| {
+        let reviewer = desk.settings.with_untracked(|s| s.reviewer.trim().to_owned());
+        if reviewer.is_empty() {
+            desk.notice.set(Some(desk.words.with_untracked(|w| t!(w.messages, "texts-reviewer-needed"))));
+            crate::browser::focus("texts-reviewer");
+            return;
+        }
+        desk.edit(&format!("{k}.{l}.sign"), |p| {
+            if let Some(text) = texts::text_mut(p, &k) {
+                text.sign_off(&l, &s, &reviewer);
+            }
+        });
+    };
+    let can_sign = move || matches!(state.get(), TextState::Unreviewed | TextState::Outdated);
+    let name = language.parse::<Lang>().map_or_else(|_| language.to_owned(), |l| l.endonym());
+    view! {
+        <li class="card text-row" data-id=key.to_owned()>
+            <p><code dir="ltr">{key.to_owned()}</code>" "<StateMark desk state/></p>
+            <blockquote lang=source.clone() dir="auto">{original}</blockquote>
+            {one_language(desk, key, language, name, language)}
+            <p><button type="button" class="plain sign-off" prop:disabled=move || !can_sign() on:click=sign>
+                {t!(w.messages, "texts-sign-off")}
+            </button></p>
+        </li>
+    }
+    .into_any()
+}

@@ -1,0 +1,231 @@
+//! The answer: verdict by word, shape and colour; where it goes; how to prepare it; why.
+
+use guide_data::{Answer, Answered, Outcome, PartAnswer};
+use leptos::prelude::*;
+use locales::t;
+
+use super::Mark;
+use super::site::Sites;
+use super::state::Resident;
+
+/// The answer for an item and for those of its parts that go elsewhere.
+#[component]
+pub(crate) fn AnswerScreen(
+    /// The item's id.
+    item: String,
+    /// How many answers led here.
+    step: usize,
+    /// The answer.
+    answer: Answer,
+) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let whole = answer.parts.iter().find(|p| p.part.is_none()).cloned().unwrap_or_default();
+    let differs = |part: &&PartAnswer| {
+        part.part.is_some()
+            && (!part.outcome.same_place(&whole.outcome) || part.outcome.hazard != whole.outcome.hazard)
+    };
+    let parts: Vec<PartAnswer> = answer.parts.iter().filter(differs).cloned().collect();
+    let split = !parts.is_empty();
+    let _ = (item, step);
+    let parts_view = parts
+        .into_iter()
+        .map(|part| {
+            let name = words.say(&format!("part-{}", part.part.clone().unwrap_or_default()));
+            view! {
+                <section class="part" aria-label=name.clone()>
+                    <h2>{name}</h2>
+                    <Verdict outcome=part.outcome.clone()/>
+                    <Detail outcome=part.outcome/>
+                </section>
+            }
+        })
+        .collect_view();
+    let assumed = answer
+        .assumed
+        .iter()
+        .map(|(fact, label)| {
+            let (fact_name, value) = (words.say(&format!("fact-{fact}")), words.value(fact, label));
+            view! { <li>{t!(words.messages, "assumed-line", fact = fact_name, value = value)}</li> }
+        })
+        .collect_view();
+    view! {
+        <article id="answer" class="answer">
+            <div role="status" aria-live="polite" id="verdict-live">
+                <Verdict outcome=whole.outcome.clone()/>
+            </div>
+            <Detail outcome=whole.outcome.clone()/>
+            {split.then(|| view! { <div class="parts" id="parts">{parts_view}</div> })}
+            {(!answer.assumed.is_empty()).then(|| view! {
+                <div class="assumed" id="assumed">
+                    <p>{t!(words.messages, "assumed-title")}</p>
+                    <ul>{assumed}</ul>
+                </div>
+            })}
+            <Decided outcome=whole.outcome/>
+        </article>
+    }
+}
+
+/// The verdict and where the thing goes.
+#[component]
+fn Verdict(outcome: Outcome) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let code = outcome.verdict.code();
+    let word = if outcome.closed_list {
+        t!(words.messages, "verdict-closed")
+    } else {
+        words.say(&format!("verdict-{code}"))
+    };
+    view! {
+        <div class=format!("verdict {code}") data-verdict=code>
+            <Mark verdict=outcome.verdict/>
+            <div>
+                <p class="verdict-word">{word}</p>
+                <Destination outcome/>
+            </div>
+        </div>
+    }
+}
+
+/// The container's name with its colour, or the channel's name.
+#[component]
+fn Destination(outcome: Outcome) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let guide = resident.guide.get_untracked();
+    let zone = resident.zone.get();
+    if let Some(stream) = &outcome.stream {
+        let containers = guide.containers(stream, zone.as_deref());
+        let mut seen: Vec<String> = Vec::new();
+        let list: Vec<_> = containers
+            .into_iter()
+            .filter_map(|c| {
+                let name = words.text(&format!("container.{}", c.id))?;
+                (!seen.contains(&name)).then(|| {
+                    seen.push(name.clone());
+                    view! { <span class="container"><Swatch colour=c.colour.clone()/>{name}</span> }
+                })
+            })
+            .collect();
+        let stream_name = words.named("stream", stream);
+        let named = !list.is_empty();
+        return view! {
+            <p class="destination" data-stream=stream.clone()>
+                {named.then_some(list)}
+                {(!named).then_some(stream_name)}
+            </p>
+        }
+        .into_any();
+    }
+    if let Some(channel) = &outcome.channel {
+        return view! {
+            <p class="destination" data-channel=channel.clone()>{words.named("channel", channel)}</p>
+        }
+        .into_any();
+    }
+    ().into_any()
+}
+
+/// A container's colour, as a small cart. The name beside it says the same in words.
+#[component]
+fn Swatch(colour: String) -> impl IntoView {
+    let plain = colour.len() == 7
+        && colour.starts_with('#')
+        && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
+    plain.then(|| {
+        view! {
+            <svg class="swatch" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+                <path class="swatch-edge" fill=colour
+                    d="M3 4.5 20 3a1.5 1.5 0 0 1 1.6 1.4V7H19l-1.6 12.6A2 2 0 0 1 15.4 21H9a2 2 0 0 1-2-1.7L5.2 7H3Z"/>
+            </svg>
+        }
+    })
+}
+
+/// What belongs to one outcome: caution, preparation, reason, sites, whom to ask.
+#[component]
+fn Detail(outcome: Outcome) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let caution = outcome.hazard.as_ref().map(|class| words.say(&format!("caution-{class}")));
+    let steps = outcome.steps.iter().map(|s| view! { <li>{words.step(s)}</li> }).collect_view();
+    let reason = words.reason(&outcome);
+    let mut channels: Vec<String> = outcome.channel.iter().cloned().collect();
+    channels.extend(outcome.also.iter().filter(|c| outcome.channel.as_ref() != Some(*c)).cloned());
+    let asks = matches!(outcome.verdict, Answered::Unlisted | Answered::Undecided) || outcome.closed_list;
+    view! {
+        {outcome.temporary.then(|| view! {
+            <p class="temporary" id="temporary">{t!(words.messages, "temporary-order")}</p>
+        })}
+        {caution.map(|text| view! {
+            <div class="caution" role="note">
+                <svg viewBox="0 0 48 48" aria-hidden="true"><use href="icons.svg#verdict-caution"></use></svg>
+                <p><strong>{t!(words.messages, "caution-title")}</strong>" "{text}</p>
+            </div>
+        })}
+        {(!outcome.steps.is_empty()).then(|| view! {
+            <section class="prepare">
+                <h2>{t!(words.messages, "prepare-title")}</h2>
+                <ol>{steps}</ol>
+            </section>
+        })}
+        {reason.map(|text| view! {
+            <section class="why">
+                <h2>{t!(words.messages, "why-title")}</h2>
+                <p>{text}</p>
+            </section>
+        })}
+        {asks.then(|| view! { <Ask/> })}
+        {(!channels.is_empty()).then(|| {
+            let also = outcome.channel.is_none();
+            view! {
+                {also.then(|| view! { <h2 class="also">{t!(words.messages, "also-title")}</h2> })}
+                {channels.into_iter().map(|channel| view! { <Sites channel/> }).collect_view()}
+            }
+        })}
+    }
+}
+
+/// Whom to ask about a thing that is not on the list.
+#[component]
+pub(crate) fn Ask() -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let contact = resident.guide.with_untracked(|g| g.contact.clone());
+    let phone = (!contact.phone.is_empty()).then(|| {
+        let href = format!("tel:{}", contact.phone.replace(' ', ""));
+        view! { <a class="action" href=href><bdi dir="ltr">{contact.phone.clone()}</bdi></a> }
+    });
+    let email = (!contact.email.is_empty()).then(|| {
+        view! { <a class="action" href=format!("mailto:{}", contact.email)><bdi dir="ltr">{contact.email.clone()}</bdi></a> }
+    });
+    view! {
+        <div class="ask">
+            <p>{t!(words.messages, "ask-contact", name = words.text("contact.name").unwrap_or_default())}</p>
+            <p class="actions">{phone}{email}</p>
+        </div>
+    }
+}
+
+/// Which rule decided, one tap away.
+#[component]
+fn Decided(outcome: Outcome) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let edition = resident.guide.with_untracked(|g| g.edition.label.clone());
+    let tier = outcome.tier.map(|tier| words.say(&format!("tier-{}", tier.code())));
+    let rules = outcome.rules.join(", ");
+    view! {
+        <details class="decided" id="decided">
+            <summary>{t!(words.messages, "decided-title")}</summary>
+            {tier.map(|tier| view! { <p>{tier}</p> })}
+            {(!rules.is_empty()).then(|| view! {
+                <p>{t!(words.messages, "decided-rule")}" "<code><bdi dir="ltr">{rules}</bdi></code></p>
+            })}
+            {outcome.acknowledged.then(|| view! { <p>{t!(words.messages, "decided-acknowledged")}</p> })}
+            <p>{t!(words.messages, "decided-edition", edition = edition)}</p>
+        </details>
+    }
+}

@@ -1,0 +1,186 @@
+//! Everything a screen says, in one language: messages, the program's own texts, item names, and
+//! the search index over those names.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+use guide_data::{
+    Dimension, Ends, Guide, LanguagePack, Measure, Outcome, SearchIndex, ValueLabel, dimension_of,
+};
+use locales::{DateStyle, Lang, Messages, Quantity, Rounding, t};
+
+use crate::browser;
+
+/// The words of one language for one guide.
+#[derive(Clone)]
+pub(crate) struct Words {
+    /// The messages; [`locales::t!`] takes them.
+    pub(crate) messages: Arc<Messages>,
+    /// The program's texts and the items' names.
+    pub(crate) pack: Arc<LanguagePack>,
+    /// Finds items by what people type.
+    index: Arc<SearchIndex>,
+    /// The items the index was made for, so that a draft's edits make it anew only when needed.
+    indexed: Arc<Vec<String>>,
+}
+
+/// The longest search taken: nobody types more, and a pasted page must not hold the phone up.
+const LONGEST_QUERY: usize = 80;
+/// The most results shown; a longer list is not read standing at a cart.
+const MOST_RESULTS: usize = 10;
+
+impl Words {
+    /// Reads a language's pack for a guide.
+    pub(crate) fn new(pack: LanguagePack, guide: &Guide) -> Self {
+        let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
+        let lang: Lang = pack.language.parse().unwrap_or_default();
+        // A region decides clock, units and number symbols. A guide is of one place, so the region
+        // of its source language, when it states one, is the readers' region in every language.
+        let place: Lang = guide.source_language.parse().unwrap_or_default();
+        let region = lang.region().or(place.region()).unwrap_or("US").to_owned();
+        let (messages, _) = Messages::from_ftl(lang.with_region(&region), &sources);
+        let (index, indexed) = index(&pack, guide);
+        Self { messages: Arc::new(messages), pack: Arc::new(pack), index, indexed }
+    }
+
+    /// The same messages over a draft's own texts and item names.
+    pub(crate) fn over(
+        &self,
+        texts: BTreeMap<String, String>,
+        names: BTreeMap<String, Vec<String>>,
+        guide: &Guide,
+    ) -> Self {
+        let mut pack = (*self.pack).clone();
+        pack.texts = texts;
+        let mut renamed = false;
+        for (item, own) in names {
+            if pack.names.get(&item) != Some(&own) {
+                pack.names.insert(item, own);
+                renamed = true;
+            }
+        }
+        let same = guide.items.iter().map(|i| &i.id).eq(self.indexed.iter());
+        let (index, indexed) = if renamed || !same {
+            index(&pack, guide)
+        } else {
+            (self.index.clone(), self.indexed.clone())
+        };
+        Self { messages: self.messages.clone(), pack: Arc::new(pack), index, indexed }
+    }
+
+    /// Whether both say the same.
+    pub(crate) fn same(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.messages, &other.messages) && self.indexed == other.indexed && self.pack == other.pack
+    }
+
+    /// The language's tag.
+    pub(crate) fn language(&self) -> &str {
+        &self.pack.language
+    }
+
+    /// "ltr" or "rtl".
+    pub(crate) fn direction(&self) -> &str {
+        if self.pack.direction == "rtl" { "rtl" } else { "ltr" }
+    }
+
+    /// Nobody has signed this language off.
+    pub(crate) fn unreviewed(&self) -> bool {
+        self.pack.unreviewed
+    }
+
+    /// A message whose key depends on an id.
+    pub(crate) fn say(&self, key: &str) -> String {
+        t!(self.messages, key)
+    }
+
+    /// A message that may not exist.
+    pub(crate) fn maybe(&self, key: &str) -> Option<String> {
+        self.messages.find(key, &locales::args!()).map(|found| found.text)
+    }
+
+    /// A text of the program, when somebody wrote it.
+    pub(crate) fn text(&self, key: &str) -> Option<String> {
+        self.pack.texts.get(key).filter(|t| !t.trim().is_empty()).cloned()
+    }
+
+    /// The name of something of the program's: its text, or its id when nobody named it.
+    pub(crate) fn named(&self, kind: &str, id: &str) -> String {
+        self.text(&format!("{kind}.{id}")).unwrap_or_else(|| id.to_owned())
+    }
+
+    /// An item's name.
+    pub(crate) fn item(&self, id: &str) -> String {
+        self.pack.names.get(id).and_then(|n| n.first()).cloned().unwrap_or_else(|| id.to_owned())
+    }
+
+    /// A preparation step: the program's own, else the standard one.
+    pub(crate) fn step(&self, id: &str) -> String {
+        self.text(&format!("step.{id}")).unwrap_or_else(|| self.say(&format!("prep-{id}")))
+    }
+
+    /// Why: the deciding rule's own words, else the standard reason.
+    pub(crate) fn reason(&self, outcome: &Outcome) -> Option<String> {
+        outcome
+            .rules
+            .first()
+            .and_then(|rule| self.text(&format!("rule.{rule}")))
+            .or_else(|| outcome.reason.as_ref().and_then(|reason| self.maybe(&format!("reason-{reason}"))))
+    }
+
+    /// A value of a fact in words.
+    pub(crate) fn value(&self, fact: &str, label: &ValueLabel) -> String {
+        match label {
+            ValueLabel::Value(value) => match fact {
+                "zone" => self.named("zone", value),
+                "item" => self.item(value),
+                "category" => self.say(&format!("category-{value}")),
+                _ => self.say(&format!("value-{fact}-{value}")),
+            },
+            ValueLabel::Range(Ends { at_least, over, at_most, under }) => {
+                let stated = |bound: &Option<String>| bound.as_ref().map(|words| self.measure(fact, words));
+                let low = stated(at_least).or_else(|| stated(over));
+                let high = stated(at_most).or_else(|| stated(under));
+                match (low, high) {
+                    (Some(low), Some(high)) => t!(self.messages, "range-between", low = low, high = high),
+                    (Some(low), None) if at_least.is_some() => t!(self.messages, "range-at-least", value = low),
+                    (Some(low), None) => t!(self.messages, "range-over", value = low),
+                    (None, Some(high)) if at_most.is_some() => t!(self.messages, "range-at-most", value = high),
+                    (None, Some(high)) => t!(self.messages, "range-under", value = high),
+                    (None, None) => t!(self.messages, "range-any"),
+                }
+            }
+        }
+    }
+
+    /// A stated measure, or day, as this language's readers write it.
+    fn measure(&self, fact: &str, stated: &str) -> String {
+        let Some(dimension) = dimension_of(fact) else {
+            let day = stated.trim().parse::<NaiveDate>();
+            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, DateStyle::Long));
+        };
+        let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
+        let quantity = match dimension {
+            Dimension::Length => Quantity::micrometres(measure.value),
+            Dimension::Volume => Quantity::nanolitres(measure.value),
+            Dimension::Mass => Quantity::micrograms(measure.value),
+            Dimension::Count => Quantity::thousandths(measure.value),
+        };
+        self.messages.measure(quantity, Rounding::Everyday)
+    }
+
+    /// The items that best match what somebody typed, as positions in the guide.
+    pub(crate) fn find(&self, typed: &str) -> Vec<usize> {
+        let typed: String = typed.chars().take(LONGEST_QUERY).collect();
+        self.index.find(&browser::fold(&typed), MOST_RESULTS).into_iter().map(|hit| hit.item).collect()
+    }
+}
+
+fn index(pack: &LanguagePack, guide: &Guide) -> (Arc<SearchIndex>, Arc<Vec<String>>) {
+    let names = guide.items.iter().enumerate().flat_map(|(at, item)| {
+        let names = pack.names.get(&item.id).map(Vec::as_slice).unwrap_or_default();
+        names.iter().enumerate().map(move |(n, name)| (at, browser::fold(name), n == 0, item.common))
+    });
+    let ids = guide.items.iter().map(|i| i.id.clone()).collect();
+    (Arc::new(SearchIndex::build(names)), Arc::new(ids))
+}
