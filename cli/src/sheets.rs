@@ -283,8 +283,11 @@ fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, places: bool
         .into_iter()
         .map(|(channel, together)| {
             let classes = together.iter().filter_map(|line| line.hazard.as_deref());
-            let names: Vec<String> =
-                classes.map(|class| words.say(&format!("sheet-hazard-{class}"))).collect();
+            let names: Vec<String> = classes
+                .map(|class| words.say(&format!("sheet-hazard-{class}")))
+                .enumerate()
+                .map(|(at, name)| if at == 0 { name } else { lowered(&name) })
+                .collect();
             let names = names.join(&t!(messages, "sheet-hazards-between"));
             let text = match channel.map(|id| words.named("channel", id)) {
                 Some(place) => t!(messages, "sheet-line-where", item = names, place = place),

@@ -1,0 +1,180 @@
+//! The commands on the demo program, and the exit codes that scripts rely on.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+
+mod common;
+
+use std::process::Command;
+
+use common::{Bench, lidleaf};
+use lidleaf::Exit;
+use serde_json::json;
+
+#[test]
+fn the_program_itself_ends_with_the_documented_codes() {
+    let bench = Bench::new();
+    let broken = bench.changed("broken.json", |program| program["streams"][0]["kind"] = json!("sea"));
+    let demo = bench.at("demo.json");
+    let blocked = bench.at("no/such/folder/schema.json");
+    for (code, words) in [
+        (0, vec!["check", &demo]),
+        (0, vec!["--version"]),
+        (0, vec![]),
+        (1, vec!["check", &broken]),
+        (2, vec!["chekc", &demo]),
+        (2, vec!["check", &demo, "--lang", "tlh"]),
+        (3, vec!["check", "nothing.json"]),
+        (4, vec!["schema", "--out", &blocked]),
+        (5, vec!["answer", &demo, "qqqqqqqq"]),
+    ] {
+        let run = Command::new(env!("CARGO_BIN_EXE_lidleaf")).args(&words).output().unwrap();
+        assert_eq!(run.status.code(), Some(code), "{words:?}");
+        assert_eq!(code > 1, !run.stderr.is_empty(), "{words:?}: a failure is told on the error stream");
+    }
+}
+
+#[test]
+fn help_names_every_command_and_code_in_every_language() {
+    for tag in ["en", "es", "ar"] {
+        let help = lidleaf(["--help", "--lang", tag]).expect(Exit::Done).out;
+        for word in ["check", "answer", "print", "publish", "serve", "compare", "demo", "schema"] {
+            assert!(help.contains(&format!("\n  {word} ")), "{tag}: {word}\n{help}");
+            let own = lidleaf(["help", word, "--lang", tag]).expect(Exit::Done).out;
+            assert!(own.contains(&format!("lidleaf {word}")), "{tag}: {own}");
+        }
+        for exit in [Exit::Done, Exit::Errors, Exit::Usage, Exit::Unreadable, Exit::Blocked, Exit::NotFound] {
+            assert!(help.contains(&format!("\n  {}  ", exit.code())), "{tag}: {exit:?}\n{help}");
+        }
+    }
+}
+
+#[test]
+fn the_demo_has_no_errors_and_comes_back_as_it_is() {
+    let bench = Bench::new();
+    let told = lidleaf(["check", &bench.at("demo.json"), "--json"]).expect(Exit::Done).json();
+    assert_eq!((&told["errors"], &told["publishable"]), (&json!(0), &json!(true)), "{told}");
+    assert_eq!(lidleaf(["demo"]).expect(Exit::Done).out, guide_data::demo_json());
+    lidleaf(["demo", "--out", &bench.at("copy.json")]).expect(Exit::Done);
+    assert_eq!(std::fs::read_to_string(bench.path("copy.json")).unwrap(), guide_data::demo_json());
+}
+
+#[test]
+fn the_schema_is_of_program_files() {
+    let schema = lidleaf(["schema"]).expect(Exit::Done).json();
+    assert_eq!(schema["$schema"], "https://json-schema.org/draft/2020-12/schema");
+    assert!(schema["properties"]["payload"].is_object());
+}
+
+#[test]
+fn an_item_is_found_by_id_by_name_and_misspelled_in_each_language() {
+    let demo = Bench::new();
+    let file = demo.at("demo.json");
+    for (tag, typed) in [
+        ("en", "pizza-box"),
+        ("en", "Pizza box"),
+        ("en", "piza bx"),
+        ("es", "caja de piza"),
+        ("ar", "علبه بيتزا"),
+    ] {
+        let told = lidleaf(["answer", &file, typed, "--lang", tag, "--json"]).expect(Exit::Done).json();
+        assert_eq!(told["item"], "pizza-box", "{tag} {typed}");
+    }
+    let lost = lidleaf(["answer", &file, "qqqqqqqq"]).expect(Exit::NotFound);
+    assert!(lost.err.contains("“qqqqqqqq”"), "{}", lost.err);
+}
+
+/// Every option that a question shows is taken, and leads on, until there is an answer.
+#[test]
+fn questions_are_answered_with_the_options_they_show() {
+    let bench = Bench::new();
+    let file = bench.at("demo.json");
+    let mut asked = 0;
+    for item in ["pizza-box", "peanut-butter-jar", "plastic-lid", "shredded-paper", "glass-bottle"] {
+        let mut open = vec![Vec::<String>::new()];
+        let mut rounds = 0;
+        while let Some(facts) = open.pop() {
+            rounds += 1;
+            assert!(rounds < 200, "{item}: the questions do not end");
+            let mut words = vec!["answer".to_owned(), file.clone(), item.to_owned(), "--json".to_owned()];
+            for fact in &facts {
+                words.extend(["--fact".to_owned(), fact.clone()]);
+            }
+            let told = lidleaf(words).expect(Exit::Done).json();
+            if told["question"].is_null() {
+                assert!(!told["words"][0]["verdict"].as_str().unwrap().is_empty(), "{told}");
+                continue;
+            }
+            asked += 1;
+            for option in told["question"]["options"].as_array().unwrap() {
+                let option = option["option"].as_str().unwrap().strip_prefix("--fact ").unwrap();
+                let fact = option.trim_matches('"').to_owned();
+                assert!(!fact.ends_with('='), "{item}: {option}");
+                open.push(facts.iter().cloned().chain([fact]).collect());
+            }
+        }
+    }
+    assert!(asked > 5, "too few questions to show anything");
+}
+
+#[test]
+fn facts_zones_and_values_that_do_not_exist_are_named_with_those_that_do() {
+    let bench = Bench::new();
+    let file = bench.at("demo.json");
+    for (words, found) in [
+        (["--fact", "smell=bad"], ["“smell”", "soiling"]),
+        (["--fact", "soiling=muddy"], ["“muddy”", "grease"]),
+        (["--fact", "longest-side=2"], ["“2”", "2 in"]),
+        (["--zone", "atlantis"], ["“atlantis”", "fernlow"]),
+    ] {
+        let ran = lidleaf(["answer", &file, "pizza-box", words[0], words[1]]).expect(Exit::NotFound);
+        for word in found {
+            assert!(ran.err.contains(word), "“{word}” is not in: {}", ran.err);
+        }
+    }
+}
+
+#[test]
+fn an_answer_is_in_the_words_of_each_language() {
+    let bench = Bench::new();
+    let file = bench.at("demo.json");
+    let mut seen = std::collections::BTreeSet::new();
+    for tag in ["en", "es", "ar"] {
+        let out = lidleaf(["answer", &file, "needle", "--lang", tag]);
+        // "needle" is English: the other languages are asked by id.
+        let out =
+            if out.exit == Exit::Done { out } else { lidleaf(["answer", &file, "sharps", "--lang", tag]) };
+        let text = out.expect(Exit::Done).out;
+        for key in ["verdict-", "caution-", "prep-", "reason-", "cli-"] {
+            assert!(!text.contains(key), "{tag}: {text}");
+        }
+        assert!(seen.insert(text), "{tag} is in another language");
+    }
+}
+
+#[test]
+fn comparing_names_what_changes_and_only_that() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    let same = lidleaf(["compare", &demo, &demo, "--json"]).expect(Exit::Done).json();
+    assert_eq!(same["changes"], json!([]));
+    let after = bench.changed("after.json", |program| {
+        program["rules"].as_array_mut().unwrap().push(json!({
+            "id": "no-more-cartons", "tier": "program", "verdict": "no", "temporary": true,
+            "when": { "is": { "fact": "item", "of": ["milk-carton"] } },
+            "provenance": { "decided-by": "x", "source": "y", "confirmed": "2027-01-01" },
+        }));
+    });
+    let told = lidleaf(["compare", &demo, &after, "--json"]).expect(Exit::Done).json();
+    let changes = told["changes"].as_array().unwrap();
+    assert!(!changes.is_empty() && changes.iter().all(|change| change["item"] == "milk-carton"), "{told}");
+    let human = lidleaf(["compare", &demo, &after]).expect(Exit::Done).out;
+    assert!(human.contains("→") && !human.contains("cli-") && !human.contains("verdict-"), "{human}");
+}
+
+#[test]
+fn a_failure_is_json_when_json_was_asked_for() {
+    let told = lidleaf(["check", "nothing.json", "--json"]).expect(Exit::Unreadable).json();
+    assert_eq!(told["error"]["code"], "cli-file-missing");
+    assert_eq!(told["error"]["args"]["file"], "nothing.json");
+    assert!(told["error"]["message"].as_str().unwrap().contains("nothing.json"));
+}

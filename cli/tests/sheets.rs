@@ -1,0 +1,127 @@
+//! Sheets from the demo program: the same bytes every time, every hazard on each, nothing written when
+//! something is wrong.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+
+mod common;
+
+use std::fs;
+
+use common::{Bench, lidleaf, sha256};
+use lidleaf::Exit;
+use serde_json::{Value, json};
+
+fn print(bench: &Bench, options: &[&str]) -> Value {
+    let (demo, out) = (bench.at("demo.json"), bench.at("sheet.pdf"));
+    let mut words = vec!["print", &demo, "--date", "2027-01-01", "--out", &out, "--json"];
+    words.extend(options);
+    lidleaf(words).expect(Exit::Done).json()
+}
+
+#[test]
+fn every_sheet_fits_in_one_to_three_languages() {
+    let bench = Bench::new();
+    for sheet in ["lid", "postcard"] {
+        for languages in ["en", "es", "ar", "en,es", "en,ar", "en,es,ar", "ar,es,en"] {
+            for stream in ["recycling", "organics", "refuse", "glass"] {
+                let told = print(&bench, &["--sheet", sheet, "--languages", languages, "--stream", stream]);
+                let blocks = told["job"]["languages"].as_array().unwrap();
+                let tags: Vec<&str> = blocks.iter().map(|block| block["lang"].as_str().unwrap()).collect();
+                assert_eq!(tags.join(","), languages);
+                assert!(told["preflight"].as_array().unwrap().iter().all(|item| item["severity"] != "error"));
+            }
+        }
+    }
+}
+
+#[test]
+fn the_same_program_and_date_make_the_same_bytes() {
+    let bench = Bench::new();
+    let options = ["--sheet", "lid", "--languages", "en,es,ar"];
+    let first = print(&bench, &options);
+    let bytes = fs::read(bench.path("sheet.pdf")).unwrap();
+    assert!(bytes.starts_with(b"%PDF-"));
+    assert_eq!(first["sha256"], sha256(&bytes));
+    assert_eq!(print(&bench, &options), first);
+    assert_eq!(fs::read(bench.path("sheet.pdf")).unwrap(), bytes);
+}
+
+#[test]
+fn no_hazard_class_of_the_catalog_is_left_out() {
+    let bench = Bench::new();
+    let catalog = guide_data::Catalog::standard().unwrap();
+    let classes: std::collections::BTreeSet<&str> =
+        catalog.items.iter().filter_map(|item| item.facts.get("hazard")).map(String::as_str).collect();
+    assert!(classes.len() > 8, "{classes:?}");
+    for languages in ["en", "en,es", "en,es,ar"] {
+        for sheet in ["lid", "postcard"] {
+            let told = print(&bench, &["--sheet", sheet, "--languages", languages]);
+            for block in told["job"]["languages"].as_array().unwrap() {
+                let tag = block["lang"].as_str().unwrap();
+                let messages = locales::bundled(&tag.parse().unwrap());
+                let sections = block["sections"].as_array().unwrap();
+                let caution = sections.iter().find(|section| section["tone"] == "caution").unwrap();
+                let text = caution["lines"].to_string().to_lowercase();
+                for class in &classes {
+                    let words = messages.t(&format!("sheet-hazard-{class}"), &locales::args!());
+                    assert!(text.contains(&words.to_lowercase()), "{sheet} {languages}: {class} in {tag}");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn one_language_opens_the_guide_in_it_and_several_leave_the_choice_to_the_phone() {
+    let bench = Bench::new();
+    let base = "https://guide.quillmere.example.org/";
+    let url =
+        |languages| print(&bench, &["--sheet", "lid", "--languages", languages])["job"]["qr_url"].clone();
+    assert_eq!(url("es"), format!("{base}#/es/"));
+    assert_eq!(url("en,es"), base);
+}
+
+#[test]
+fn unreviewed_words_are_told_before_printing() {
+    let bench = Bench::new();
+    let told = print(&bench, &["--sheet", "lid", "--languages", "en,es"]);
+    let warned: Vec<&Value> = told["preflight"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter(|item| item["code"] == "translation-unreviewed")
+        .collect();
+    assert_eq!(warned.len(), 1, "{told}");
+    assert_eq!(warned[0]["args"]["lang"], "es");
+}
+
+#[test]
+fn a_text_the_fonts_cannot_set_is_shown_and_nothing_is_written() {
+    let bench = Bench::new();
+    let file = bench.changed("odd.json", |program| program["streams"][0]["name"]["en"] = json!("回收"));
+    let out = bench.write("sheet.pdf", "the old one");
+    let words = ["print", &file, "--sheet", "lid", "--languages", "en", "--out", &out];
+    let ran = lidleaf(words).expect(Exit::Errors);
+    assert!(ran.out.contains('回'), "{}", ran.out);
+    assert_eq!(fs::read(bench.path("sheet.pdf")).unwrap(), b"the old one");
+}
+
+#[test]
+fn what_the_program_does_not_have_is_named_with_what_it_has() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    for (options, exit, found) in [
+        (vec!["--sheet", "poster"], Exit::Usage, ["poster", "postcard"]),
+        (vec!["--sheet", "lid", "--stream", "rags"], Exit::NotFound, ["rags", "organics"]),
+        (vec!["--sheet", "lid", "--zone", "atlantis"], Exit::NotFound, ["atlantis", "fernlow"]),
+        (vec!["--sheet", "lid", "--languages", "en,fr"], Exit::NotFound, ["“fr”", "es"]),
+        (vec!["--sheet", "lid", "--languages", "en,es,ar,en"], Exit::Usage, ["4", "three"]),
+    ] {
+        let mut words = vec!["print", demo.as_str()];
+        words.extend(&options);
+        let ran = lidleaf(words).expect(exit);
+        for word in found {
+            assert!(ran.err.contains(word), "“{word}” is not in: {}", ran.err);
+        }
+    }
+}
