@@ -29,7 +29,6 @@ pub struct Artifact {
 ///
 /// ```
 /// # fn main() -> Result<(), Box<dyn std::error::Error>> {
-/// # #[cfg(feature = "bundled")] {
 /// let job: print::SheetJob = serde_json::from_str(r#"{
 ///     "sheet": "cart-lid", "jurisdiction": "Quillmere County", "edition": "1", "job_name": "Recycling lid",
 ///     "date": "2026-11-25", "qr_url": "https://quillmere.example.org/g", "short_url": "quillmere.example.org/g",
@@ -38,9 +37,12 @@ pub struct Artifact {
 ///         "sections": [{ "tone": "yes", "heading": "Yes", "lines": [{ "text": "Bottles", "pictogram": "bottle" }] }]
 ///     }]
 /// }"#)?;
-/// let artifact = print::make(&job, &print::bundled_fonts()?, print::PRESS_PROFILE)?;
+/// let mut fonts = print::FontSet::new();
+/// for file in print::fonts_needed(&job) {
+///     fonts.add(file.family, file.weight, std::fs::read(format!("fonts/{}", file.file))?)?;
+/// }
+/// let artifact = print::make(&job, &fonts, print::PRESS_PROFILE)?;
 /// assert!(artifact.pdf.starts_with(b"%PDF-1.6"));
-/// # }
 /// # Ok(())
 /// # }
 /// ```

@@ -92,3 +92,6 @@ impl<'a> Typesetter<'a> {
             .collect()
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,264 @@
+//! Bad input: every job here is refused, with the code, the arguments and a message that says what to do.
+
+mod common;
+
+use common::{fonts, job, print_job};
+use print::{Mm, PREFLIGHT_CODES, PRESS_PROFILE, PreflightItem, Severity, SheetJob, Tone, make};
+
+/// A way to spoil a job, and what must be said of it.
+type Case = (&'static str, fn(&mut SheetJob), &'static [(&'static str, &'static str)]);
+
+const CASES: &[Case] = &[
+    ("language-count", |job| job.languages.clear(), &[("count", "0")]),
+    (
+        "language-count",
+        |job| {
+            let more = job.languages[0].clone();
+            job.languages.extend([more.clone(), more]);
+        },
+        &[("count", "5")],
+    ),
+    ("language-twice", |job| job.languages[1].lang = "en".into(), &[("lang", "en")]),
+    ("language-invalid", |job| job.languages[1].lang = "<b>".into(), &[("lang", "<b>")]),
+    (
+        "languages-differ",
+        |job| {
+            job.languages[1].sections[0].lines.pop();
+        },
+        &[("lang", "es"), ("first", "en"), ("what", "section 1 has 9 lines instead of 10")],
+    ),
+    (
+        "languages-differ",
+        |job| {
+            job.languages[2].sections[2].lines[0].hazard = false;
+        },
+        &[("lang", "ar"), ("what", "section 3, line 1 has another picture or hazard mark")],
+    ),
+    (
+        "languages-differ",
+        |job| {
+            job.languages[2].sections[1].tone = Tone::Yes;
+        },
+        &[("what", "section 2 has another verdict")],
+    ),
+    (
+        "languages-differ",
+        |job| {
+            job.languages[1].sections.pop();
+        },
+        &[("what", "2 sections instead of 3")],
+    ),
+    ("nothing-to-say", |job| job.languages.iter_mut().for_each(|block| block.sections.clear()), &[]),
+    (
+        "bad-character",
+        |job| job.languages[1].title.push('\u{202E}'),
+        &[("place", "es, title"), ("codepoint", "U+202E"), ("kind", "bidi")],
+    ),
+    (
+        "bad-character",
+        |job| job.jurisdiction.push('\u{7}'),
+        &[("place", "the issuer's name"), ("codepoint", "U+0007"), ("position", "17")],
+    ),
+    (
+        "bad-character",
+        |job| job.indicia.push("a\nb".into()),
+        &[("place", "the indicia, line 1"), ("kind", "control")],
+    ),
+    (
+        "text-empty",
+        |job| job.languages[0].sections[1].heading = "  ".into(),
+        &[("place", "en, section 2, heading")],
+    ),
+    ("text-empty", |job| job.short_url.clear(), &[("place", "the short address")]),
+    (
+        "missing-glyph",
+        |job| job.languages[0].sections[0].lines[2].text.push_str(" 漢🥫"),
+        &[("place", "en, section 1, line 3"), ("characters", "漢 (U+6F22), 🥫 (U+1F96B)")],
+    ),
+    (
+        "pictogram-unknown",
+        |job| {
+            job.languages
+                .iter_mut()
+                .for_each(|block| block.sections[0].lines[0].pictogram = Some("unicorn".into()))
+        },
+        &[("place", "en, section 1, line 1"), ("pictogram", "unicorn")],
+    ),
+    (
+        "hazard-accepted",
+        |job| job.languages.iter_mut().for_each(|block| block.sections[0].lines[3].hazard = true),
+        &[("place", "en, section 1, line 4"), ("text", "Cardboard, flattened")],
+    ),
+    (
+        "address-invalid",
+        |job| job.qr_url = "javascript:alert(1)".into(),
+        &[("address", "javascript:alert(1)")],
+    ),
+    ("address-invalid", |job| job.qr_url = "https://a b".into(), &[("address", "https://a b")]),
+    (
+        "qr-too-long",
+        |job| job.qr_url = format!("https://example.org/{}", "x".repeat(3000)),
+        &[("characters", "3020")],
+    ),
+    ("date-invalid", |job| job.date = "2026-02-30".into(), &[("date", "2026-02-30")]),
+    ("distance-invalid", |job| job.viewing_distance = Mm(0.0), &[("distance", "0")]),
+    ("distance-invalid", |job| job.viewing_distance = Mm(f64::NAN), &[("distance", "NaN")]),
+    (
+        "word-too-wide",
+        |job| job.languages[1].sections[0].lines[0].text = "x".repeat(200),
+        &[("place", "es, section 1, line 1"), ("lang", "es")],
+    ),
+    (
+        "word-too-wide",
+        |job| job.languages[0].title = "W".repeat(90),
+        &[("place", "en, title"), ("lang", "en")],
+    ),
+    (
+        "text-too-long",
+        |job| {
+            let text = &mut job.languages[1].sections[0].lines[0].text;
+            *text = format!("{text} ").repeat(60);
+        },
+        &[("place", "es, section 1, line 1"), ("lang", "es")],
+    ),
+    (
+        "too-many-lines",
+        |job| {
+            job.languages.iter_mut().for_each(|block| {
+                let more = block.sections[0].lines.clone();
+                for _ in 0..12 {
+                    block.sections[0].lines.extend(more.clone());
+                }
+            })
+        },
+        &[("sheet", "cart-lid"), ("languages", "3"), ("lines", "140")],
+    ),
+    ("too-many-lines", |job| job.viewing_distance = Mm(4000.0), &[]),
+];
+
+/// Every finding is in the table of codes with exactly these arguments, and its message is for people.
+fn well_formed(item: &PreflightItem) {
+    let (_, arguments) = PREFLIGHT_CODES
+        .iter()
+        .find(|(code, _)| *code == item.code)
+        .unwrap_or_else(|| panic!("“{}” is not in the table of codes", item.code));
+    let mut expected: Vec<&str> = arguments.to_vec();
+    expected.sort_unstable();
+    assert_eq!(item.args.keys().map(String::as_str).collect::<Vec<_>>(), expected, "{}", item.code);
+    assert!(!item.message.is_empty() && item.message.len() < 600, "{}", item.message);
+    assert!(!item.message.contains('\n'), "{}", item.message);
+}
+
+#[test]
+fn each_is_refused_and_told_why() {
+    for (code, spoil, arguments) in CASES {
+        let mut job = job("lid-en-es-ar");
+        spoil(&mut job);
+        let error = print_job(&job).expect_err(code);
+        error.items.iter().for_each(well_formed);
+        assert!(error.items.iter().all(|item| item.severity == Severity::Error));
+        let item = error
+            .items
+            .iter()
+            .find(|item| {
+                item.code == *code && arguments.iter().all(|(name, value)| item.args[*name] == *value)
+            })
+            .unwrap_or_else(|| panic!("{code} {arguments:?} is not among {:#?}", error.items));
+        assert!(error.to_string().contains(&item.message));
+    }
+}
+
+#[test]
+fn the_posts_fields_say_when_they_are_full() {
+    let mut job = job("mailer-es");
+    job.return_address[0] = "Quillmere County Department of Recycling, Composting and Everything Else".into();
+    let error = print_job(&job).expect_err("too long for the field");
+    error.items.iter().for_each(well_formed);
+    assert_eq!(error.items[0].code, "postal-field-full");
+    assert_eq!(error.items[0].args["line"], "1");
+    job.return_address.clear();
+    job.indicia.clear();
+    let made = print_job(&job).expect("it can be made");
+    let missing: Vec<&str> = made
+        .preflight
+        .iter()
+        .filter(|item| item.code == "postal-field-missing")
+        .map(|item| item.args["field"].as_str())
+        .collect();
+    assert_eq!(missing, ["return address", "indicia"]);
+}
+
+#[test]
+fn a_font_or_profile_that_is_none_is_refused() {
+    let mut set = print::FontSet::new();
+    for bytes in [Vec::new(), b"not a font".to_vec(), PRESS_PROFILE.to_vec()] {
+        let error = set.add("Broken Sans", print::Weight::Regular, bytes).expect_err("no font");
+        assert_eq!(error.items[0].code, "font-unreadable");
+        error.items.iter().for_each(well_formed);
+    }
+    let error = make(&job("lid-en"), &fonts(), b"no profile").expect_err("no profile");
+    assert_eq!(error.items[0].code, "profile-unusable");
+    // A set without faces has none of the characters.
+    let error = make(&job("lid-en"), &print::FontSet::new(), PRESS_PROFILE).expect_err("no fonts");
+    assert!(error.items.iter().all(|item| item.code == "missing-glyph"));
+}
+
+/// All texts ten times as long: refused, and following the advice leads to a sheet.
+#[test]
+fn texts_ten_times_too_long_are_refused_and_the_advice_helps() {
+    for name in ["lid-en", "lid-en-es", "mailer-es"] {
+        let mut job = job(name);
+        for block in &mut job.languages {
+            for line in block.sections.iter_mut().flat_map(|section| &mut section.lines) {
+                line.text = vec![line.text.as_str(); 10].join(" ");
+            }
+        }
+        let mut rounds = 0;
+        loop {
+            let error = match print_job(&job) {
+                Ok(_) => break,
+                Err(error) => error,
+            };
+            rounds += 1;
+            assert!(rounds <= 40, "{name}: the advice does not end: {error}");
+            for item in &error.items {
+                well_formed(item);
+                assert_eq!(item.code, "text-too-long", "{name}: {}", item.message);
+                let cut: usize = item.args["cut"].parse().expect("a number");
+                assert!(cut > 0);
+                let places: Vec<usize> = item.args["place"]
+                    .split(|c: char| !c.is_ascii_digit())
+                    .filter_map(|n| n.parse().ok())
+                    .collect();
+                let lang = &item.args["lang"];
+                let block = job.languages.iter_mut().find(|block| block.lang == *lang).expect("the language");
+                let text = &mut block.sections[places[0] - 1].lines[places[1] - 1].text;
+                let keep = text.chars().count().saturating_sub(cut).max(5);
+                *text = text.chars().take(keep).collect::<String>().trim_end().to_owned();
+            }
+        }
+        assert!(rounds > 0, "{name}: ten times the text can't fit");
+    }
+}
+
+#[test]
+fn findings_of_good_sheets_are_in_the_table_too() {
+    for name in common::JOBS {
+        let made = common::artifact(name);
+        made.preflight.iter().for_each(well_formed);
+        let unreviewed: Vec<&str> = made
+            .preflight
+            .iter()
+            .filter(|item| item.code == "translation-unreviewed")
+            .map(|item| item.args["lang"].as_str())
+            .collect();
+        let expected: Vec<String> = job(name)
+            .languages
+            .iter()
+            .filter(|block| !block.reviewed)
+            .map(|block| block.lang.clone())
+            .collect();
+        assert_eq!(unreviewed, expected, "{name}");
+        assert!(made.preflight.iter().all(|item| item.severity != Severity::Error));
+    }
+}
