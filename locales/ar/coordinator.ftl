@@ -21,8 +21,12 @@ tab-print = الطباعة
 start-problem-unreachable = لم يستجب الخادم. تحقق من الاتصال وأعد تحميل الصفحة.
 start-problem-missing = ينقص ملف من هذا التطبيق على الخادم. اطلب ممن نشره أن ينشره من جديد.
 start-problem-broken = وصل ملف من هذا التطبيق تالفًا. أعد تحميل الصفحة، فإن بقي كذلك فانشر التطبيق من جديد.
-recover-title = حدث خطأ
-recover-text = برنامجك محفوظ في هذا الجهاز. أعد تحميل الصفحة لتكمل من حيث كنت.
+recover-title = حدث خطأ في هذه الصفحة
+recover-text = حُفظ برنامجك أثناء عملك. نزّله للاحتياط ثم أعد تحميل الصفحة لتكمل.
+recover-nothing = لا يوجد برنامج محفوظ في هذا المتصفح.
+recover-reload = أعد التحميل
+recover-download = نزّل برنامجي
+panels = الملاحظات والتغييرات والتجربة
 
 ## Saving. $time is a day with a time
 

@@ -21,8 +21,12 @@ tab-print = Print
 start-problem-unreachable = The server did not answer. Check the connection and load the page again.
 start-problem-missing = A file of this app is missing on the server. Ask whoever published it to publish it again.
 start-problem-broken = A file of this app arrived damaged. Load the page again; if it stays so, publish the app again.
-recover-title = Something went wrong
-recover-text = Your program is saved on this device. Load the page again to go on where you were.
+recover-title = Something went wrong on this page
+recover-text = Your program was saved as you worked. Download it to be safe, then load the page again to go on.
+recover-nothing = There is no saved program in this browser.
+recover-reload = Load again
+recover-download = Download my program
+panels = Findings, changes and trial
 
 ## Saving. $time is a day with a time
 

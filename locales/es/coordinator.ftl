@@ -21,8 +21,12 @@ tab-print = Imprimir
 start-problem-unreachable = El servidor no respondió. Revise la conexión y vuelva a cargar la página.
 start-problem-missing = Falta un archivo de esta aplicación en el servidor. Pida a quien la publicó que la publique otra vez.
 start-problem-broken = Un archivo de esta aplicación llegó dañado. Vuelva a cargar la página; si sigue igual, publique la aplicación otra vez.
-recover-title = Algo salió mal
-recover-text = Su programa está guardado en este dispositivo. Vuelva a cargar la página para seguir donde estaba.
+recover-title = Algo salió mal en esta página
+recover-text = Su programa se guardó mientras usted trabajaba. Descárguelo para mayor seguridad y vuelva a cargar la página para seguir.
+recover-nothing = No hay ningún programa guardado en este navegador.
+recover-reload = Volver a cargar
+recover-download = Descargar mi programa
+panels = Hallazgos, cambios y prueba
 
 ## Saving. $time is a day with a time
 

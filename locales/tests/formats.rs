@@ -1,6 +1,6 @@
 //! Measures, distances, dates, times and the behaviour of messages as readers meet them.
 
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 use chrono::{NaiveDate, NaiveTime, Weekday};
 use locales::{
@@ -254,6 +254,9 @@ fn every_message_of_every_language_can_be_shown_and_is_not_empty() {
     }
 }
 
+/// Read once: property tests ask them hundreds of times.
+static READERS: LazyLock<[Messages; 4]> = LazyLock::new(|| ["en-US", "es-US", "ar-US", "en-GB"].map(plain));
+
 proptest::proptest! {
     #[test]
     fn no_text_makes_the_reader_or_a_message_panic(text in "(?s).{0,200}", key in ".{0,20}", value in ".{0,20}") {
@@ -265,8 +268,7 @@ proptest::proptest! {
 
     #[test]
     fn any_quantity_can_be_shown(value in proptest::num::f64::ANY) {
-        for tag in ["en-US", "es-US", "ar-US", "en-GB"] {
-            let messages = plain(tag);
+        for messages in READERS.iter() {
             for quantity in [Quantity::millimetres(value), Quantity::millilitres(value), Quantity::grams(value)] {
                 proptest::prop_assert!(!messages.measure(quantity, Rounding::Everyday).is_empty());
                 proptest::prop_assert!(!messages.measure(quantity, Rounding::Exact).is_empty());
@@ -278,7 +280,7 @@ proptest::proptest! {
     /// What an everyday measure promises: within 2 percent of the truth.
     #[test]
     fn everyday_lengths_are_within_two_percent(tenths in 10_u32..9_999) {
-        let shown = plain("en").measure(Quantity::millimetres(f64::from(tenths) / 10.0), Rounding::Everyday);
+        let shown = READERS[3].measure(Quantity::millimetres(f64::from(tenths) / 10.0), Rounding::Everyday);
         let (number, unit) = shown.split_once(' ').unwrap();
         let size = match unit { "mm" => 1.0, "cm" => 10.0, other => panic!("{other}") };
         let read = number.parse::<f64>().unwrap() * size;

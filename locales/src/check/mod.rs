@@ -151,10 +151,10 @@ pub fn language(tag: &str, files: &[(&str, &str)], english: &[(&str, &str)]) -> 
     faults
 }
 
-/// Every key defined in English, attributes after a dot.
+/// Every message of English by key, attributes after a dot.
 #[must_use]
-pub fn keys() -> BTreeSet<String> {
-    read_language("en", crate::bundled::sources("en"), &mut Vec::new()).into_keys().collect()
+pub fn english() -> BTreeMap<String, Entry> {
+    read_language("en", crate::bundled::sources("en"), &mut Vec::new())
 }
 
 /// Compares the keys English defines with the keys the program asks for.
@@ -164,7 +164,7 @@ pub fn keys() -> BTreeSet<String> {
 /// begins as keys that are put together do; an attribute counts as used with its message.
 #[must_use]
 pub fn usage(scan: &Scan, data: &BTreeMap<String, String>) -> Vec<Fault> {
-    let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
+    let english = english();
     let referred: BTreeSet<&str> =
         english.values().flat_map(|entry| entry.references.iter().map(String::as_str)).collect();
     let mut faults = Vec::new();
@@ -194,22 +194,11 @@ pub fn usage(scan: &Scan, data: &BTreeMap<String, String>) -> Vec<Fault> {
 /// is gone would otherwise hide behind its beginning.
 #[must_use]
 pub fn family(prefix: &str, data: &BTreeMap<String, String>) -> Vec<Fault> {
-    let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
-    english
+    english()
         .iter()
         .filter(|(key, _)| key.starts_with(prefix) && !key.contains('.') && !data.contains_key(*key))
         .map(|(key, entry)| Fault { place: entry.place.clone(), key: key.clone(), kind: FaultKind::Unused })
         .collect()
-}
-
-/// The placeholders of a message in English, by key. Empty when there is no such message.
-#[must_use]
-pub fn placeholders(key: &str) -> BTreeSet<String> {
-    let english = read_language("en", crate::bundled::sources("en"), &mut Vec::new());
-    let of = |key: &str| english.get(key).map(|entry| entry.placeholders.clone()).unwrap_or_default();
-    let mut all = of(key);
-    all.extend(of(&format!("{key}.hint")));
-    all
 }
 
 fn read_language(tag: &str, files: &[(&str, &str)], faults: &mut Vec<Fault>) -> BTreeMap<String, Entry> {
@@ -225,13 +214,19 @@ fn read_language(tag: &str, files: &[(&str, &str)], faults: &mut Vec<Fault>) -> 
             }
         }
     }
+    let needed = plural_categories(tag);
     for entry in all.values() {
-        check_entry(tag, entry, &all, faults);
+        check_entry(&needed, entry, &all, faults);
     }
     all
 }
 
-fn check_entry(tag: &str, entry: &Entry, all: &BTreeMap<String, Entry>, faults: &mut Vec<Fault>) {
+fn check_entry(
+    needed: &[&'static str],
+    entry: &Entry,
+    all: &BTreeMap<String, Entry>,
+    faults: &mut Vec<Fault>,
+) {
     let mut fault = |kind| faults.push(Fault { place: entry.place.clone(), key: entry.key.clone(), kind });
     let word = |text: &str, joint: char| {
         text.split(joint).all(|part| {
@@ -256,7 +251,6 @@ fn check_entry(tag: &str, entry: &Entry, all: &BTreeMap<String, Entry>, faults: 
     for function in &entry.functions {
         fault(FaultKind::Reference(format!("the function {function}()")));
     }
-    let needed = plural_categories(tag);
     for selector in entry.selectors.iter().filter(|selector| selector.is_plural()) {
         let missing: Vec<&str> =
             needed.iter().filter(|category| !selector.variants.contains(**category)).copied().collect();
