@@ -144,6 +144,10 @@ impl Program {
             format: Option<serde_json::Value>,
             version: Option<serde_json::Value>,
         }
+        // A list would be read as the head's fields in order: it is none of our files.
+        if json.trim_start_matches('\u{feff}').trim_start().starts_with('[') {
+            return Err(LoadProblem::OtherFormat { found: String::new() });
+        }
         // The head is read first and leniently, so that a newer file is called newer, not broken.
         let head: Head = read_json(json).map_err(|problem| match problem {
             LoadProblem::Shape { .. } => LoadProblem::OtherFormat { found: String::new() },
