@@ -1,1 +1,23 @@
-//! tests
+//! What the tests of the whole share: a browser, a server that can be stopped, the demo program,
+//! its sheets, and the programs that judge from outside.
+//!
+//! A test that cannot go on fails with a message that names what is missing and the command that
+//! provides it; no test passes because something was not there.
+
+mod browser;
+mod console;
+mod demo;
+mod fail;
+mod need;
+mod outside;
+mod picture;
+mod serve;
+mod webdriver;
+
+pub use browser::{Browser, DESK, PHONE};
+pub use demo::{Case, demo, demo_guide};
+pub use fail::{OrFail, fail};
+pub use need::{axe, lidleaf, root, screenshots, site};
+pub use outside::{Sheet, Tool, sheet, sheet_of};
+pub use picture::Picture;
+pub use serve::Server;
