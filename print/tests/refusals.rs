@@ -133,7 +133,7 @@ const CASES: &[Case] = &[
         },
         &[("sheet", "cart-lid"), ("languages", "3"), ("lines", "140")],
     ),
-    ("too-many-lines", |job| job.viewing_distance = Mm(4000.0), &[]),
+    ("word-too-wide", |job| job.viewing_distance = Mm(4000.0), &[]),
 ];
 
 /// Every finding is in the table of codes with exactly these arguments, and its message is for people.

@@ -32,7 +32,7 @@ pub(super) fn shorten(
             lines.push((paragraph, most, most));
         }
     }
-    // The longest text loses an eighth of its lines, and again, until the sheet fits.
+    // The longest text loses a quarter of its lines, and again, until the sheet fits.
     let mut fits = false;
     for _ in 0..2_000 {
         if missing(&trial).is_ok_and(|missing| missing <= Pt::ZERO) {
@@ -43,7 +43,7 @@ pub(super) fn shorten(
         if longest.1 <= 1 {
             break;
         }
-        longest.1 -= (longest.1 / 8).max(1);
+        longest.1 -= (longest.1 / 4).max(1);
         trial.limits.insert(longest.0.place.clone(), longest.1);
     }
     if !fits {

@@ -19,7 +19,8 @@ use crate::unit::{Point, Pt, Rect};
 const LARGEST: Pt = Pt(18.0);
 
 /// Picture sides that are tried at the size that fits, in body sizes, the largest first.
-const PICTURES: [f64; 5] = [4.2, 3.8, 3.4, 3.0, 2.6];
+const PICTURES: [f64; 4] = [4.2, 3.8, 3.4, 3.0];
+const SMALLEST_PICTURES: f64 = 2.6;
 
 /// How sections are spread: the first so many in the leading column, and that column's share of the width.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -121,20 +122,20 @@ pub(super) fn lay_out(
     let floor = floor_for(job.viewing_distance);
     let spreads = spreads(geometry, content.sections.len());
     let whole = Trial::default();
+    let fits = |size: Pt, picture: f64| {
+        let scale = Scale::new(size, picture);
+        let mut plans =
+            spreads.iter().map(|&spread| FacePlan::plan(content, code, &whole, safe, spread, scale));
+        plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
+    };
+    // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
     for size in sizes(LARGEST, floor) {
-        for picture in PICTURES {
-            for &spread in &spreads {
-                let scale = Scale::new(size, picture);
-                if let Ok(plan) = FacePlan::plan(content, code, &whole, safe, spread, scale)
-                    && plan.left >= Pt::ZERO
-                {
-                    let mirror = content.mirrored().then(|| geometry.width.pt());
-                    let mut pen = Pen::new(setter, mirror);
-                    plan.draw(content, code, &mut pen, safe, geometry.bleed_box());
-                    return Ok((pen.items, size));
-                }
-            }
-        }
+        let Some(smallest) = fits(size, SMALLEST_PICTURES) else { continue };
+        let plan = PICTURES.into_iter().find_map(|picture| fits(size, picture)).unwrap_or(smallest);
+        let mirror = content.mirrored().then(|| geometry.width.pt());
+        let mut pen = Pen::new(setter, mirror);
+        plan.draw(content, code, &mut pen, safe, geometry.bleed_box());
+        return Ok((pen.items, size));
     }
     // At the floor with the smallest pictures: how much is missing under a trial, by the best spread.
     let smallest = Scale::new(floor, 0.0);

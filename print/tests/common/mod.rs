@@ -3,6 +3,7 @@
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::OnceLock;
 
 use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, make};
 
@@ -34,8 +35,11 @@ pub(crate) fn print_job(job: &SheetJob) -> Result<Artifact, PrintError> {
     make(job, &fonts(), PRESS_PROFILE)
 }
 
-pub(crate) fn artifact(name: &str) -> Artifact {
-    print_job(&job(name)).unwrap_or_else(|error| panic!("{name}: {error}"))
+/// A job's sheet, made once for all tests of a file.
+pub(crate) fn artifact(name: &str) -> &'static Artifact {
+    static MADE: [OnceLock<Artifact>; JOBS.len()] = [const { OnceLock::new() }; JOBS.len()];
+    let index = JOBS.iter().position(|job| *job == name).expect("one of the jobs");
+    MADE[index].get_or_init(|| print_job(&job(name)).unwrap_or_else(|error| panic!("{name}: {error}")))
 }
 
 /// A folder of its own for a test's files.
@@ -48,7 +52,7 @@ pub(crate) fn folder(test: &str) -> PathBuf {
 /// Writes a sheet's file where outside tools find it.
 pub(crate) fn pdf_file(test: &str, name: &str) -> PathBuf {
     let path = folder(test).join(format!("{name}.pdf"));
-    std::fs::write(&path, artifact(name).pdf).expect("the file is written");
+    std::fs::write(&path, &artifact(name).pdf).expect("the file is written");
     path
 }
 
