@@ -1,7 +1,9 @@
 //! What each command does. They read, ask the domain, and put the result into words or JSON.
 
+use std::collections::BTreeMap;
+
 use guide_data::Program;
-use locales::{Lang, Messages};
+use locales::{Args, Lang, Messages, Value};
 
 use crate::run::Voice;
 use crate::sheets;
@@ -26,4 +28,13 @@ pub(crate) use small::{demo, schema};
 fn messages_for(program: &Program, voice: &Voice) -> Messages {
     let lang: &Lang = voice.messages.lang();
     locales::bundled(&lang.with_region(&sheets::region(program, lang))).isolating(false)
+}
+
+/// A message with values that are known only as a map.
+fn fill(messages: &Messages, key: &str, args: &BTreeMap<String, String>) -> Option<String> {
+    let mut values = Args::new();
+    for (name, value) in args {
+        values.set(name.as_str(), Value::from(value.as_str()));
+    }
+    messages.find(key, &values).map(|found| found.text)
 }

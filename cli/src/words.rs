@@ -1,10 +1,8 @@
 //! A guide's parts in the words of one language: the program's own texts first, then messages.
 
-use std::collections::BTreeMap;
-
 use chrono::NaiveDate;
 use guide_data::{Dimension, Ends, LanguagePack, Measure, Outcome, ValueLabel, dimension_of};
-use locales::{DateStyle, Messages, Quantity, Rounding, Value, t};
+use locales::{DateStyle, Messages, Quantity, Rounding, t};
 
 /// The words of one language for one guide.
 #[derive(Debug, Clone, Copy)]
@@ -129,13 +127,4 @@ impl Words<'_> {
         let stream = outcome.stream.as_ref().map(|id| self.named("stream", id));
         stream.or_else(|| outcome.channel.as_ref().map(|id| self.named("channel", id)))
     }
-}
-
-/// A message with values that are known only as a map.
-pub(crate) fn fill(messages: &Messages, key: &str, args: &BTreeMap<String, String>) -> Option<String> {
-    let mut values = locales::Args::new();
-    for (name, value) in args {
-        values.set(name.as_str(), Value::from(value.as_str()));
-    }
-    messages.find(key, &values).map(|found| found.text)
 }

@@ -1,6 +1,6 @@
 //! Every kind of bad input: what is said, where, what to do, and that nothing is changed by it.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 
 mod common;
 

@@ -1,6 +1,6 @@
 //! The commands on the demo program, and the exit codes that scripts rely on.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 
 mod common;
 

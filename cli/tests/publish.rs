@@ -1,6 +1,6 @@
 //! The published folder: complete, listed, the same every time, and never half of one.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 
 mod common;
 

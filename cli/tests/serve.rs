@@ -1,6 +1,6 @@
 //! The local server: right types, nothing outside its folder.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 
 mod common;
 

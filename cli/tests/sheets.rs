@@ -1,7 +1,7 @@
 //! Sheets from the demo program: the same bytes every time, every hazard on each, nothing written when
 //! something is wrong.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 
 mod common;
 

@@ -6,12 +6,13 @@ use guide_data::{Finding, Severity};
 use locales::{Messages, t};
 use serde::Serialize;
 
+use crate::commands::fill;
 use crate::exit::Exit;
 use crate::files;
 use crate::problem::Outcome;
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty};
-use crate::words::{Words, fill};
+use crate::words::Words;
 
 /// A finding as machines read it: the data of the domain, and the message beside it.
 #[derive(Serialize)]

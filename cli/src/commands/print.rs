@@ -10,13 +10,14 @@ use serde::Serialize;
 
 use crate::args::PrintArgs;
 use crate::commands::check;
+use crate::commands::fill;
 use crate::exit::Exit;
 use crate::files::{self, sha256};
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
 use crate::sheets::{self, Sheet, SheetProblem, SheetWanted};
-use crate::words::{Words, fill};
+use crate::words::Words;
 
 pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
     let kind = kind(&args.sheet)?;

@@ -1,7 +1,7 @@
 //! What the tests of the command line share: runs inside the test's own process, a folder to work in, and
 //! a small built app.
 
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::indexing_slicing, reason = "tests")]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing, reason = "tests")]
 #![allow(dead_code, reason = "every test file uses a part")]
 
 use std::ffi::OsString;
