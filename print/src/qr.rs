@@ -2,7 +2,7 @@
 
 use qrcodegen::{QrCode, QrCodeEcc};
 
-use crate::finding::PreflightItem;
+use crate::finding::{PreflightItem, PrintError};
 use crate::path::PathOp;
 use crate::unit::{Mm, Point, Pt, Rect};
 
@@ -32,8 +32,8 @@ pub(crate) struct Code {
 
 impl Code {
     /// Encodes an address. The level is at least M, and the highest that makes the code no larger.
-    pub(crate) fn new(address: &str, distance: Mm) -> Result<Self, PreflightItem> {
-        let code = QrCode::encode_text(address, QrCodeEcc::Medium).map_err(|_| {
+    pub(crate) fn new(address: &str, distance: Mm) -> Result<Self, PrintError> {
+        let code = QrCode::encode_text(address, QrCodeEcc::Medium).map_err(|_| -> PrintError {
             PreflightItem::error(
                 "qr-too-long",
                 format!(
@@ -43,6 +43,7 @@ impl Code {
                 ),
             )
             .arg("characters", address.chars().count())
+            .into()
         })?;
         let level = match code.error_correction_level() {
             QrCodeEcc::Low => 'L',
@@ -118,7 +119,7 @@ mod tests {
 
     #[test]
     fn too_much_is_an_error() {
-        let item = Code::new(&"a".repeat(4000), Mm(600.0)).expect_err("too long");
+        let item = Code::new(&"a".repeat(4000), Mm(600.0)).expect_err("too long").items.remove(0);
         assert_eq!(item.code, "qr-too-long");
         assert_eq!(item.args["characters"], "4000");
     }

@@ -1,5 +1,13 @@
 //! Bad input: every job here is refused, with the code, the arguments and a message that says what to do.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 mod common;
 
 use common::{fonts, job, print_job};
@@ -210,7 +218,7 @@ fn texts_ten_times_too_long_are_refused_and_the_advice_helps() {
         let mut job = job(name);
         for block in &mut job.languages {
             for line in block.sections.iter_mut().flat_map(|section| &mut section.lines) {
-                line.text = vec![line.text.as_str(); 10].join(" ");
+                line.text = [line.text.as_str(); 10].join(" ");
             }
         }
         let mut rounds = 0;

@@ -50,8 +50,8 @@ impl Builder<'_> {
     fn paragraph(&mut self, words: Words<'_>, weight: Weight) -> Option<Paragraph> {
         match Paragraph::new(self.setter, words, weight) {
             Ok(paragraph) => Some(paragraph),
-            Err(item) => {
-                self.errors.push(item);
+            Err(error) => {
+                self.errors.extend(error.items);
                 None
             }
         }

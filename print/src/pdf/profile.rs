@@ -1,7 +1,7 @@
 //! The output profile: checked to be one for four inks on a press, and named from its own tables.
 
 use super::deflate;
-use crate::finding::PreflightItem;
+use crate::finding::{PreflightItem, PrintError};
 
 /// A CMYK output profile.
 pub(crate) struct Profile<'a> {
@@ -16,11 +16,11 @@ const REGISTERED_MARK: &str = "TR 006";
 
 impl<'a> Profile<'a> {
     /// Reads a profile's header and description (ICC.1, clauses 7.2 and 9.2).
-    pub(crate) fn read(bytes: &'a [u8]) -> Result<Self, PreflightItem> {
+    pub(crate) fn read(bytes: &'a [u8]) -> Result<Self, PrintError> {
         let text = |from: usize| {
             bytes.get(from..from + 4).map(String::from_utf8_lossy).unwrap_or_default().into_owned()
         };
-        let refuse = |why: String| {
+        let refuse = |why: String| -> PrintError {
             PreflightItem::error(
                 "profile-unusable",
                 format!(
@@ -29,6 +29,7 @@ impl<'a> Profile<'a> {
                 ),
             )
             .arg("why", why)
+            .into()
         };
         if text(36) != "acsp" {
             return Err(refuse("it is not an ICC profile".to_owned()));
@@ -115,7 +116,7 @@ mod tests {
             (PRESS_PROFILE[..5000].to_vec(), "it is cut short"),
             (rgb, "it is of class “mntr” for RGB, not an output profile for CMYK"),
         ] {
-            let item = Profile::read(&bytes).err().expect("refused");
+            let item = Profile::read(&bytes).err().expect("refused").items.remove(0);
             assert_eq!((item.code.as_str(), item.args["why"].as_str()), ("profile-unusable", why));
         }
     }

@@ -79,7 +79,7 @@ mod tests {
 
     #[test]
     fn never_takes_more_lines_than_greedy() {
-        assert_eq!(lines(&words(&[4.0, 4.0]), 9.0), Ok(vec![0..2]));
+        assert_eq!(lines(&words(&[4.0, 4.0]), 9.0), Ok(Vec::from([0..2])));
         assert_eq!(lines(&words(&[]), 9.0), Ok(vec![]));
     }
 

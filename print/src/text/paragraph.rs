@@ -9,7 +9,7 @@ use super::breaking::{self, Piece};
 use super::shaping::{Typesetter, is_ignorable};
 use super::{numbers, shaping::Shaped};
 use crate::display::{Glyph, Role, Run, TextLine};
-use crate::finding::PreflightItem;
+use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::ink::Ink;
 use crate::job::Direction;
@@ -93,11 +93,7 @@ pub(crate) struct TooWide {
 
 impl Paragraph {
     /// Measures a text. Fails on characters that no face has, naming each.
-    pub(crate) fn new(
-        setter: Typesetter<'_>,
-        words: Words<'_>,
-        weight: Weight,
-    ) -> Result<Self, PreflightItem> {
+    pub(crate) fn new(setter: Typesetter<'_>, words: Words<'_>, weight: Weight) -> Result<Self, PrintError> {
         let Words { text: source, lang, direction, align, place } = words;
         let direction = direction.unwrap_or_else(|| first_strong(source));
         let text = match direction {
@@ -362,7 +358,7 @@ fn choose_faces(
     if missing.is_empty() { Ok(parts) } else { Err(missing) }
 }
 
-fn missing_glyph(missing: &[char], text: &str, place: &str) -> PreflightItem {
+fn missing_glyph(missing: &[char], text: &str, place: &str) -> PrintError {
     let shown: Vec<String> = missing.iter().map(|&c| format!("{c} (U+{:04X})", u32::from(c))).collect();
     let shown = shown.join(", ");
     PreflightItem::error(
@@ -374,4 +370,5 @@ fn missing_glyph(missing: &[char], text: &str, place: &str) -> PreflightItem {
     .arg("place", place)
     .arg("characters", shown)
     .arg("text", text)
+    .into()
 }
