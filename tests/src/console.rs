@@ -10,7 +10,8 @@ pub(crate) struct Entry {
 }
 
 pub(crate) fn entries(log: &Value) -> Vec<Entry> {
-    let text = |entry: &Value, key: &str| entry.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
+    let text =
+        |entry: &Value, key: &str| entry.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
     let list = log.as_array().map(Vec::as_slice).unwrap_or_default();
     list.iter().map(|entry| Entry { level: text(entry, "level"), text: text(entry, "message") }).collect()
 }

@@ -53,7 +53,8 @@ impl Case {
     /// And one thing more that its owner says. A measure is given with its unit.
     #[must_use]
     pub fn with(mut self, fact: &str, value: &str) -> Self {
-        let measured = guide_data::fact(fact).is_some_and(|f| matches!(f.kind, guide_data::FactKind::Measure(_)));
+        let measured =
+            guide_data::fact(fact).is_some_and(|f| matches!(f.kind, guide_data::FactKind::Measure(_)));
         let given = if measured { Given::Stated(value.to_owned()) } else { Given::value(value) };
         self.known.give(fact, given);
         self.given.push((fact.to_owned(), value.to_owned()));
@@ -86,7 +87,9 @@ impl Case {
                 Some(Step::Ask(question)) if question.fact == fact => return true,
                 Some(Step::Ask(question)) => without.give(&question.fact, Given::CannotTell),
                 Some(Step::Answer(answer)) => {
-                    return guide.assumed_answer(at, &self.known).is_none_or(|with| with.parts != answer.parts);
+                    return guide
+                        .assumed_answer(at, &self.known)
+                        .is_none_or(|with| with.parts != answer.parts);
                 }
                 None => return false,
             }

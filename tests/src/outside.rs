@@ -128,7 +128,8 @@ impl Sheet {
     /// What preflight found, as code and severity.
     #[must_use]
     pub fn preflight(&self) -> Vec<(String, String)> {
-        let text = |item: &Value, key: &str| item.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
+        let text =
+            |item: &Value, key: &str| item.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
         let list = self.told.get("preflight").and_then(Value::as_array).cloned().unwrap_or_default();
         list.iter().map(|item| (text(item, "code"), text(item, "severity"))).collect()
     }

@@ -38,7 +38,11 @@ impl Picture {
         let [kind, width, height, most] = words.as_slice() else { return None };
         let (width, height) = (width.parse().ok()?, height.parse().ok()?);
         let grey = bytes.get(at..)?.to_vec();
-        (*kind == "P5" && *most == "255" && grey.len() == width * height).then_some(Self { width, height, grey })
+        (*kind == "P5" && *most == "255" && grey.len() == width * height).then_some(Self {
+            width,
+            height,
+            grey,
+        })
     }
 
     /// Width and height in pixels.

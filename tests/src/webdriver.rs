@@ -70,10 +70,8 @@ impl Driver {
         let port = port.or_fail("waiting for the port chromedriver names");
         // What it says later is thrown away: a full pipe would stop it.
         std::thread::spawn(move || std::io::copy(&mut out.by_ref(), &mut std::io::sink()));
-        let config = Agent::config_builder()
-            .timeout_global(Some(PATIENCE))
-            .http_status_as_error(false)
-            .build();
+        let config =
+            Agent::config_builder().timeout_global(Some(PATIENCE)).http_status_as_error(false).build();
         Self { child, address: format!("http://127.0.0.1:{port}"), agent: config.into() }
     }
 

@@ -1,6 +1,14 @@
-//! The acceptance facts of CHECKS.md that a program can state, put to the demo program: each row is
+//! Acceptance facts that a program can state, put to the demo program: each row is
 //! an item, what is known of it, and what must come of it, with its source. P: confirmed from a
 //! published copy; M: from memory of the published source; C: common practice, no source.
+
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
 
 use std::collections::BTreeMap;
 
@@ -51,7 +59,7 @@ fn check_outcome(claim: &str, case: &str, outcome: &Outcome, expected: &Expected
     }
 }
 
-/// Checks the rows of one line of CHECKS.md.
+/// Checks the rows of one fact.
 fn claim(claim: &str, rows: &[Row]) {
     for (item, given, expected) in rows {
         let outcome = put(item, given).outcome(demo_guide());
@@ -223,8 +231,11 @@ fn film_and_bags() {
     // Under no circumstances is film a yes for recycling.
     let guide = demo_guide();
     let catalog = Catalog::standard().expect("the catalog");
-    let is = |item: &Item, fact: &str, values: &[&str]| item.facts.get(fact).is_some_and(|v| values.contains(&v.as_str()));
-    let films = catalog.items.iter().filter(|i| is(i, "form", &["bag", "film"]) && is(i, "material", &["plastic"]));
+    let is = |item: &Item, fact: &str, values: &[&str]| {
+        item.facts.get(fact).is_some_and(|v| values.contains(&v.as_str()))
+    };
+    let films =
+        catalog.items.iter().filter(|i| is(i, "form", &["bag", "film"]) && is(i, "material", &["plastic"]));
     let mut seen = 0;
     for item in films {
         every_outcome(guide, &item.id, &mut |known, outcome| {
@@ -263,7 +274,8 @@ fn with_item(item: Item) -> Guide {
 fn every_resin_code_can_be_asked_and_decides_by_the_program_alone() {
     let marks = ["1", "2", "3", "4", "5", "6", "7", "none", "unreadable"];
     let among: BTreeMap<String, u32> = marks.iter().map(|m| ((*m).to_owned(), 10)).collect();
-    let facts = [("material", "plastic"), ("form", "tub"), ("former-contents", "food"), ("middle-side", "4 in")];
+    let facts =
+        [("material", "plastic"), ("form", "tub"), ("former-contents", "food"), ("middle-side", "4 in")];
     let guide = with_item(Item {
         id: "any-tub".to_owned(),
         category: "plastic-packaging".to_owned(),
@@ -341,7 +353,11 @@ fn no_answers_whatever_lead_a_hazard_to_a_cart() {
         every_outcome(guide, &item.id, &mut |known, outcome| {
             if outcome.hazard.is_some() {
                 assert_eq!(outcome.verdict, Answered::Elsewhere, "{} {known:?}: {outcome:?}", item.id);
-                assert!(outcome.stream.is_none() && outcome.channel.is_some(), "{} {known:?}: {outcome:?}", item.id);
+                assert!(
+                    outcome.stream.is_none() && outcome.channel.is_some(),
+                    "{} {known:?}: {outcome:?}",
+                    item.id
+                );
                 assert!(!outcome.acknowledged, "{}: the demo accepts no exceptions", item.id);
                 seen += 1;
             }
@@ -364,7 +380,11 @@ fn every_caution_in_every_language_defers_to_local_rules() {
         for class in HAZARDS.iter().skip(1).filter(|c| !["explosive", "radioactive"].contains(c)) {
             let caution = messages.t(&format!("caution-{class}"), &locales::args!());
             assert!(caution.contains(&local), "{} {class}: {caution}", language.tag);
-            assert!(caution.chars().count() > local.chars().count() + 20, "{} {class} says nothing of its own", language.tag);
+            assert!(
+                caution.chars().count() > local.chars().count() + 20,
+                "{} {class} says nothing of its own",
+                language.tag
+            );
         }
         // These two defer to the authority named, before any facility.
         for class in ["explosive", "radioactive"] {

@@ -1,6 +1,14 @@
 //! axe-core finds nothing on the resident's screens in any language, in light and in dark, nor on the
 //! coordinator's.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use lidleaf_tests::{Browser, DESK, PHONE, Server};
 use serde_json::json;
 

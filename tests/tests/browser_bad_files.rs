@@ -1,6 +1,14 @@
 //! Files that are not what they should be: each is answered with what, where and what to do; the
 //! current program stays as it was; nothing of a file is ever taken for markup.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use std::path::{Path, PathBuf};
 
 use lidleaf_tests::{Browser, DESK, Server, demo};
@@ -141,8 +149,18 @@ fn a_program_with_errors_opens_beside_the_others_and_shows_them() {
             "broken-condition",
             "2",
         ),
-        ("markup.json", with(|f| rule(f, "cartons")["texts"]["residents"]["en"] = json!(markup)), "suspicious-text", "<img"),
-        ("hidden.json", with(|f| rule(f, "cartons")["texts"]["residents"]["en"] = json!(hidden)), "suspicious-text", ""),
+        (
+            "markup.json",
+            with(|f| rule(f, "cartons")["texts"]["residents"]["en"] = json!(markup)),
+            "suspicious-text",
+            "<img",
+        ),
+        (
+            "hidden.json",
+            with(|f| rule(f, "cartons")["texts"]["residents"]["en"] = json!(hidden)),
+            "suspicious-text",
+            "",
+        ),
     ] {
         let path = write(folder.path(), file, &bytes);
         browser.fragment("#/files");
@@ -154,7 +172,10 @@ fn a_program_with_errors_opens_beside_the_others_and_shows_them() {
         browser.see(&finding);
         let said = browser.texts(&finding).join("\n");
         assert!(said.contains(part), "{file}: \"{part}\" is not in: {said}");
-        assert!(!said.contains(['\u{202e}', '\u{2066}']), "{file}: the hidden character is shown raw: {said}");
+        assert!(
+            !said.contains(['\u{202e}', '\u{2066}']),
+            "{file}: the hidden character is shown raw: {said}"
+        );
         // Everywhere the text is shown it is text.
         browser.fragment("#/rules/cartons");
         browser.see("#rules-editor .fields");
@@ -175,7 +196,10 @@ fn a_program_with_errors_opens_beside_the_others_and_shows_them() {
         );
         browser.click("#drafts > li:last-child .list-entry");
         browser.see("#program-screen");
-        browser.wait("the first program", "document.querySelector('#draft-name').innerText.includes('Quillmere')");
+        browser.wait(
+            "the first program",
+            "document.querySelector('#draft-name').innerText.includes('Quillmere')",
+        );
         assert_eq!(browser.value("[id=\"f-contact.phone\"]"), "555-0181", "{file}");
     }
     browser.assert_calm();

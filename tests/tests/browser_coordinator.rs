@@ -1,6 +1,14 @@
 //! A coordinator at a desk: editing and seeing what follows, undoing, leaving and coming back, two
 //! windows, a full disk, a browser that stores nothing, a program that stops, and the press file.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use lidleaf_tests::{Browser, DESK, Server, sheet_of};
 use serde_json::{Value, json};
 
@@ -161,7 +169,8 @@ fn two_windows_on_one_program_lose_nothing_of_each_others_work() {
     browser.see(SAVED);
     browser.to_tab(&second);
     let phone = field("contact.phone");
-    browser.wait("the other window's edit", &format!("document.querySelector('{phone}').value === '555-0151'"));
+    browser
+        .wait("the other window's edit", &format!("document.querySelector('{phone}').value === '555-0151'"));
 
     // Both at once: neither edit is lost, whether in one program or in two.
     let typed = "const f = document.querySelector(arguments[0]); f.value = arguments[1];
@@ -315,7 +324,12 @@ fn the_workers_press_file_is_the_command_lines_byte_for_byte_even_without_a_netw
         let native = sheet_of(word, languages, today.as_str().unwrap());
         let native = std::fs::read(native.file()).unwrap();
         let differs = native.iter().zip(&bytes).position(|(a, b)| a != b);
-        assert!(native == bytes, "{kind} {languages:?}: {} and {} bytes, from {differs:?}", native.len(), bytes.len());
+        assert!(
+            native == bytes,
+            "{kind} {languages:?}: {} and {} bytes, from {differs:?}",
+            native.len(),
+            bytes.len()
+        );
         if languages.len() == 3 {
             browser.screenshot("coordinator-print");
         }
@@ -356,13 +370,19 @@ fn the_screens_themselves_speak_every_language() {
         browser.choose("#language", language);
         browser.wait("the language", &format!("document.documentElement.lang === '{language}'"));
         assert_eq!(browser.attribute("html", "dir").as_deref(), Some(direction));
-        for name in ["files", "program", "streams", "zones", "channels", "sites", "rules", "items", "texts", "print"] {
+        for name in
+            ["files", "program", "streams", "zones", "channels", "sites", "rules", "items", "texts", "print"]
+        {
             screen(&browser, name, "");
             // A message that is missing shows its key.
             let text = browser.text("body");
             let keys: Vec<&str> = text
                 .split_whitespace()
-                .filter(|w| ["tab-", "field-", "list-", "finding-", "print-", "severity-", "tier-"].iter().any(|p| w.starts_with(p)))
+                .filter(|w| {
+                    ["tab-", "field-", "list-", "finding-", "print-", "severity-", "tier-"]
+                        .iter()
+                        .any(|p| w.starts_with(p))
+                })
                 .filter(|w| !w.contains('.'))
                 .collect();
             assert!(keys.is_empty(), "{language} {name}: {keys:?}");

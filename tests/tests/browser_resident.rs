@@ -1,5 +1,13 @@
 //! A resident with a phone: the first visit, then no signal; searching, asking, languages, addresses.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use lidleaf_tests::{Browser, DESK, PHONE, Server};
 
 /// Waits until the phone has kept everything.
@@ -102,7 +110,7 @@ fn a_hazard_is_cautioned_and_sent_to_the_nearest_place_with_its_hours() {
     open(&browser, &server, "#/en/item/lithium-battery");
     browser.see("#answer .verdict[data-verdict=elsewhere]");
     assert_eq!(browser.attribute(".destination", "data-channel").as_deref(), Some("battery-points"));
-    // CHECKS "Hazards": US EPA guidance (from memory): tape the terminals; never in a cart.
+    // US EPA guidance (from memory): tape the terminals; never in a cart.
     browser.see_text(".caution", "Never put it in any cart or bin");
     browser.see_text(".caution", "tape");
     browser.see_text(".caution", "Local rules");
@@ -211,7 +219,10 @@ fn every_request_goes_to_the_site_itself() {
     assert!(requests.iter().any(|url| url.ends_with("resident_bg.wasm")), "{requests:#?}");
     let elsewhere: Vec<_> = requests
         .iter()
-        .filter(|url| !url.starts_with(&home) && !["data:", "blob:", "about:", "chrome"].iter().any(|s| url.starts_with(s)))
+        .filter(|url| {
+            !url.starts_with(&home)
+                && !["data:", "blob:", "about:", "chrome"].iter().any(|s| url.starts_with(s))
+        })
         .collect();
     assert!(elsewhere.is_empty(), "{elsewhere:#?}");
     browser.assert_calm();
@@ -244,7 +255,13 @@ fn nothing_is_wider_than_the_phone() {
     let server = Server::site();
     let mut browser = Browser::start(PHONE);
     for language in ["en", "es", "ar"] {
-        for page in ["", "item/pizza-box", "item/lithium-battery", "category/batteries-electronics", "item/milk-carton"] {
+        for page in [
+            "",
+            "item/pizza-box",
+            "item/lithium-battery",
+            "category/batteries-electronics",
+            "item/milk-carton",
+        ] {
             open(&browser, &server, &format!("#/{language}/{page}"));
             browser.wait("the language", &format!("document.documentElement.lang === '{language}'"));
             let script = "return [document.documentElement.scrollWidth, innerWidth]";
@@ -271,7 +288,8 @@ fn the_answer_is_seen_without_scrolling() {
             open(&browser, &server, &format!("#/{language}/item/{item}"));
             browser.see("#answer");
             for hook in hooks {
-                let script = "return document.querySelector(arguments[0])?.getBoundingClientRect().bottom ?? 1e9";
+                let script =
+                    "return document.querySelector(arguments[0])?.getBoundingClientRect().bottom ?? 1e9";
                 let bottom = browser.run(script, &[serde_json::json!(hook)]).as_f64().unwrap();
                 assert!(bottom <= 740.0, "{language} {item}: {hook} ends at {bottom}");
             }
@@ -300,7 +318,8 @@ fn pictures_of_the_residents_screens() {
         browser.wait("the pictures", "document.getAnimations().length === 0");
         browser.screenshot(name);
     }
-    let scheme = |value: &str| serde_json::json!({ "features": [{ "name": "prefers-color-scheme", "value": value }] });
+    let scheme =
+        |value: &str| serde_json::json!({ "features": [{ "name": "prefers-color-scheme", "value": value }] });
     browser.devtools("Emulation.setEmulatedMedia", &scheme("dark"));
     open(&browser, &server, "#/en/item/plastic-cap");
     browser.see("#answer");

@@ -1,6 +1,14 @@
 //! DEVELOPERS.md is the newcomer's map, and maps outlive their territory: every folder and crate that
 //! exists is on it, and every path it names exists.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use std::path::Path;
 
 use lidleaf_tests::root;

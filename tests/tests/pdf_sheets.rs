@@ -1,6 +1,14 @@
 //! The demo's sheets, made by the command line and judged from outside: structure, fonts, boxes,
 //! text, QR code, ink and postal zones, each by a program that knows nothing of ours.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test fails by panicking"
+)]
+
 use lidleaf_tests::{Picture, Sheet, Tool, sheet};
 use serde_json::Value;
 
@@ -36,7 +44,8 @@ fn pages(kind: &str) -> u32 {
 fn qpdf_finds_the_structure_sound() {
     judge(|made, kind, languages| {
         let output = Tool::QPDF.output(&[&"--check", &made.file()]);
-        let said = format!("{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
+        let said =
+            format!("{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
         // Exit code 3 is "warnings": not good enough for a print shop.
         assert!(output.status.success(), "{kind} {languages:?}: {said}");
         assert!(said.contains("No syntax or stream encoding errors found"), "{kind} {languages:?}: {said}");
@@ -65,8 +74,10 @@ fn boxes(made: &Sheet, page: u32) -> impl Fn(&str) -> Rectangle {
     let page = page.to_string();
     let told = Tool::PDFINFO.text(&[&"-box", &"-f", &page, &"-l", &page, &made.file()]);
     move |name: &str| {
-        let line = told.lines().find(|line| line.contains(name)).unwrap_or_else(|| panic!("no {name}:\n{told}"));
-        let numbers: Vec<f64> = line.rsplit(':').next().unwrap().split_whitespace().map(|n| n.parse().unwrap()).collect();
+        let line =
+            told.lines().find(|line| line.contains(name)).unwrap_or_else(|| panic!("no {name}:\n{told}"));
+        let numbers: Vec<f64> =
+            line.rsplit(':').next().unwrap().split_whitespace().map(|n| n.parse().unwrap()).collect();
         numbers.try_into().unwrap()
     }
 }
@@ -83,8 +94,12 @@ fn trim_is_the_finished_size_exactly_inside_bleed_inside_media() {
             let (media, bleed, trim) = (of("MediaBox"), of("BleedBox"), of("TrimBox"));
             assert_eq!((trim[2] - trim[0], trim[3] - trim[1]), finished, "{kind} {languages:?} page {page}");
             for (inner, outer, by) in [(trim, bleed, 9.0), (bleed, media, 0.0)] {
-                let margins = [inner[0] - outer[0], inner[1] - outer[1], outer[2] - inner[2], outer[3] - inner[3]];
-                assert!(margins.iter().all(|m| *m >= by - 0.005), "{kind} {languages:?} page {page}: {margins:?}");
+                let margins =
+                    [inner[0] - outer[0], inner[1] - outer[1], outer[2] - inner[2], outer[3] - inner[3]];
+                assert!(
+                    margins.iter().all(|m| *m >= by - 0.005),
+                    "{kind} {languages:?} page {page}: {margins:?}"
+                );
             }
         }
         let beyond = (pages(kind) + 1).to_string();
@@ -161,7 +176,18 @@ fn zbar_reads_the_guides_address_off_the_drawn_page() {
     judge(|made, kind, languages| {
         let picture = made.beside("page.png");
         let stem = made.beside("page");
-        Tool::PDFTOPPM.text(&[&"-r", &"150", &"-png", &"-f", &"1", &"-l", &"1", &"-singlefile", &made.file(), &stem]);
+        Tool::PDFTOPPM.text(&[
+            &"-r",
+            &"150",
+            &"-png",
+            &"-f",
+            &"1",
+            &"-l",
+            &"1",
+            &"-singlefile",
+            &made.file(),
+            &stem,
+        ]);
         let read = Tool::ZBARIMG.text(&[&"--quiet", &"--raw", &"-Sdisable", &"-Sqrcode.enable", &picture]);
         let expected = made.job()["qr_url"].as_str().unwrap();
         assert!(expected.starts_with("https://quillmere.example.org/"), "{expected}");
@@ -169,7 +195,7 @@ fn zbar_reads_the_guides_address_off_the_drawn_page() {
     });
 }
 
-/// At most 300 % on coated sheet-fed paper (common practice, CHECKS "Ink limit"), measured in what
+/// At most 300 % on coated sheet-fed paper (common practice), measured in what
 /// Ghostscript would put on the plates: the sum of four inks at every pixel, not an average.
 #[test]
 #[ignore = "needs the command line: cargo xtask test runs it"]
@@ -178,13 +204,21 @@ fn no_spot_carries_more_ink_than_the_paper_takes() {
         let plates = made.beside("plates-%d.pam");
         let out = format!("-sOutputFile={}", plates.display());
         Tool::GHOSTSCRIPT.text(&[
-            &"-q", &"-dNOPAUSE", &"-dBATCH", &"-dSAFER", &"-sDEVICE=pamcmyk32", &"-r72", &out, &made.file(),
+            &"-q",
+            &"-dNOPAUSE",
+            &"-dBATCH",
+            &"-dSAFER",
+            &"-sDEVICE=pamcmyk32",
+            &"-r72",
+            &out,
+            &made.file(),
         ]);
         for page in 1..=pages(kind) {
             let bytes = std::fs::read(made.beside(&format!("plates-{page}.pam"))).unwrap();
             let end = b"ENDHDR\n";
             let at = bytes.windows(end.len()).position(|w| w == end).expect("a PAM header") + end.len();
-            let most = bytes[at..].chunks_exact(4).map(|p| p.iter().map(|&ink| u32::from(ink)).sum::<u32>()).max();
+            let most =
+                bytes[at..].chunks_exact(4).map(|p| p.iter().map(|&ink| u32::from(ink)).sum::<u32>()).max();
             let percent = f64::from(most.unwrap()) / 255.0 * 100.0;
             assert!(percent <= 300.0 + 0.2, "{kind} {languages:?} page {page}: {percent:.1} %");
             assert!(percent > 90.0, "{kind} {languages:?} page {page} is all but blank: {percent:.1} %");
@@ -220,23 +254,55 @@ fn nothing_is_printed_where_the_post_sprays_its_barcode() {
 #[ignore = "needs the command line: cargo xtask test runs it"]
 fn preflight_of_the_demo_has_no_errors_and_the_same_job_makes_the_same_bytes() {
     judge(|made, kind, languages| {
-        let errors: Vec<_> = made.preflight().into_iter().filter(|(_, severity)| severity == "error").collect();
+        let errors: Vec<_> =
+            made.preflight().into_iter().filter(|(_, severity)| severity == "error").collect();
         assert!(errors.is_empty(), "{kind} {languages:?}: {errors:?}");
         let again = sheet(kind, languages);
-        assert_eq!(std::fs::read(made.file()).unwrap(), std::fs::read(again.file()).unwrap(), "{kind} {languages:?}");
+        assert_eq!(
+            std::fs::read(made.file()).unwrap(),
+            std::fs::read(again.file()).unwrap(),
+            "{kind} {languages:?}"
+        );
     });
 }
 
-/// The README's pictures of the sheets.
+/// The README's pictures of the sheets, cut to their finished size.
 #[test]
 #[ignore = "needs the command line: cargo xtask test runs it"]
 fn pictures_of_the_sheets() {
+    const PER_INCH: f64 = 96.0;
     let Some(folder) = lidleaf_tests::screenshots() else { return };
     std::fs::create_dir_all(&folder).unwrap();
-    for (kind, page, name) in [("lid", "1", "lid"), ("postcard", "1", "postcard-message"), ("postcard", "2", "postcard-address")] {
+    for (kind, page, name) in
+        [("lid", 1, "lid"), ("postcard", 1, "postcard-message"), ("postcard", 2, "postcard-address")]
+    {
         let made = sheet(kind, &["en", "es", "ar"]);
-        let stem = folder.join(name);
-        Tool::PDFTOPPM.text(&[&"-r", &"72", &"-png", &"-f", &page, &"-l", &page, &"-singlefile", &"-cropbox", &made.file(), &stem]);
+        let of = boxes(&made, page);
+        let (media, trim) = (of("MediaBox"), of("TrimBox"));
+        let pixels = |points: f64| (points / 72.0 * PER_INCH).round().to_string();
+        let (left, top) = (pixels(trim[0] - media[0]), pixels(media[3] - trim[3]));
+        let (width, height) = (pixels(trim[2] - trim[0]), pixels(trim[3] - trim[1]));
+        let (page, stem) = (page.to_string(), folder.join(name));
+        Tool::PDFTOPPM.text(&[
+            &"-r",
+            &"96",
+            &"-png",
+            &"-f",
+            &page,
+            &"-l",
+            &page,
+            &"-singlefile",
+            &"-x",
+            &left,
+            &"-y",
+            &top,
+            &"-W",
+            &width,
+            &"-H",
+            &height,
+            &made.file(),
+            &stem,
+        ]);
         assert!(folder.join(format!("{name}.png")).is_file(), "{name}");
     }
 }

@@ -174,7 +174,9 @@ fn whole(place: &Place) -> Outcome<()> {
         .env("LIDLEAF_SITE", place.site())
         .env("LIDLEAF_APP", place.app())
         .env("LIDLEAF_BIN", lidleaf)
-        .env("LIDLEAF_AXE", tools::axe(place));
+        .env("LIDLEAF_AXE", tools::axe(place))
+        // The README shows what the tests saw.
+        .env("LIDLEAF_SCREENSHOTS", "1");
     process::run(&mut cargo)
 }
 
