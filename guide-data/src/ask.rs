@@ -243,6 +243,7 @@ impl Guide {
                     taken.insert(open.variable, value);
                 }
             }
+            rest.excluded = self.other_zones(known);
             let root = rest.restrict(subject.root, &taken, &mut BTreeMap::new());
             roots.push(root);
         }
@@ -276,6 +277,20 @@ impl Guide {
         let Some(Given::Value(zone)) = known.get("zone") else { return None };
         let dwelling = self.zones.iter().find(|z| &z.id == zone)?.dwelling.as_deref()?;
         self.variables.iter().find(|v| v.fact == "dwelling")?.index_of(dwelling)
+    }
+
+    /// Zones in which the dwelling a resident named does not occur: variable and value.
+    fn other_zones(&self, known: &Known) -> Vec<(u16, usize)> {
+        let Some(Given::Value(dwelling)) = known.get("dwelling") else { return Vec::new() };
+        let Some(at) = self.variables.iter().position(|v| v.fact == "zone") else { return Vec::new() };
+        let (Some(variable), Ok(number)) = (self.variables.get(at), u16::try_from(at)) else {
+            return Vec::new();
+        };
+        self.zones
+            .iter()
+            .filter(|z| z.dwelling.as_ref().is_some_and(|d| d != dwelling))
+            .filter_map(|z| Some((number, variable.index_of(&z.id)?)))
+            .collect()
     }
 
     fn answer(&self, item: &GuideItem, rest: &Rest<'_>, roots: &[Ref], known: &Known) -> Answer {
@@ -395,6 +410,8 @@ pub(crate) struct Rest<'a> {
     nodes: Vec<Node>,
     unique: BTreeMap<Node, Ref>,
     pub(crate) weights: BTreeMap<u16, &'a [(u16, u32)]>,
+    /// Values that what is known rules out.
+    excluded: Vec<(u16, usize)>,
     counted: BTreeMap<Vec<Ref>, Option<(u16, QuestionCount)>>,
 }
 
@@ -405,6 +422,7 @@ impl<'a> Rest<'a> {
             nodes: Vec::new(),
             unique: BTreeMap::new(),
             weights: BTreeMap::new(),
+            excluded: Vec::new(),
             counted: BTreeMap::new(),
         }
     }
@@ -424,7 +442,11 @@ impl<'a> Rest<'a> {
         let made = if let Some(&value) = taken.get(&node.variable) {
             self.restrict(child(node, value), taken, memo)
         } else {
-            let children = node.children.iter().map(|&c| self.restrict(c, taken, memo)).collect();
+            let mut children = Vec::with_capacity(node.children.len());
+            for (value, &below) in node.children.iter().enumerate() {
+                let out = self.excluded.contains(&(node.variable, value));
+                children.push(if out { IMPOSSIBLE } else { self.restrict(below, taken, memo) });
+            }
             self.make(node.variable, children)
         };
         memo.insert(at, made);
