@@ -60,3 +60,76 @@ impl Ink {
         matches!(self.cmyk, [0, 0, 0, k] if k > 0)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Relative luminance (WCAG 2.2, threshold .04045).
+    fn luminance([r, g, b]: [u8; 3]) -> f64 {
+        let linear = |part: u8| {
+            let part = f64::from(part) / 255.0;
+            if part <= 0.04045 { part / 12.92 } else { libm_pow((part + 0.055) / 1.055, 2.4) }
+        };
+        0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b)
+    }
+
+    #[expect(
+        clippy::disallowed_methods,
+        reason = "a test's contrast may differ in the last bit between platforms"
+    )]
+    fn libm_pow(base: f64, power: f64) -> f64 {
+        base.powf(power)
+    }
+
+    fn contrast(a: [u8; 3], b: [u8; 3]) -> f64 {
+        let (a, b) = (luminance(a), luminance(b));
+        (a.max(b) + 0.05) / (a.min(b) + 0.05)
+    }
+
+    /// Values of CHECK-VALUES "Contrast on white" (WCAG 2.2 formula).
+    #[test]
+    fn the_formula_is_right() {
+        for (colour, expected) in [
+            ([0; 3], 21.0),
+            ([0x76; 3], 4.5422),
+            ([0x77; 3], 4.4781),
+            ([255, 0, 0], 3.9985),
+            ([0, 128, 0], 5.1374),
+        ] {
+            assert!((contrast(colour, [255; 3]) - expected).abs() < 0.0001, "{colour:?}");
+        }
+    }
+
+    /// Words on their grounds: at least 4.5:1 (WCAG 2.2, 1.4.3).
+    #[test]
+    fn every_pair_in_use_has_contrast() {
+        let pairs = [
+            (Ink::PAPER, Ink::BAND),
+            (Ink::PAPER, Ink::YES),
+            (Ink::PAPER, Ink::NO),
+            (Ink::PAPER, Ink::ELSEWHERE),
+            (Ink::BLACK, Ink::CAUTION),
+            (Ink::BLACK, Ink::PAPER),
+            (Ink::BLACK, Ink::YES_TINT),
+            (Ink::BLACK, Ink::NO_TINT),
+            (Ink::BLACK, Ink::ELSEWHERE_TINT),
+            (Ink::BLACK, Ink::CAUTION_TINT),
+        ];
+        for (ink, ground) in pairs {
+            let ratio = contrast(ink.screen, ground.screen);
+            assert!(ratio >= 4.5, "{ink:?} on {ground:?}: {ratio:.2}");
+        }
+    }
+
+    /// Also with black printed over the ground.
+    #[test]
+    fn every_ink_keeps_the_limit() {
+        for ink in [Ink::BAND, Ink::YES, Ink::NO, Ink::ELSEWHERE, Ink::CAUTION] {
+            assert!(ink.coverage() <= INK_LIMIT, "{ink:?}");
+        }
+        for ground in [Ink::YES_TINT, Ink::NO_TINT, Ink::ELSEWHERE_TINT, Ink::CAUTION_TINT, Ink::CAUTION] {
+            assert!(ground.coverage() + Ink::BLACK.coverage() <= INK_LIMIT, "{ground:?}");
+        }
+    }
+}

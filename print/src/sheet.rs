@@ -92,3 +92,57 @@ impl SheetKind {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn boxes_are_nested() {
+        for kind in SheetKind::ALL {
+            for (name, page) in kind.sheet().pages {
+                assert!(page.media_box().contains(&page.bleed_box()), "{name}");
+                assert!(page.bleed_box().contains(&page.trim()), "{name}");
+                assert!(page.trim().contains(&page.safe_area()), "{name}");
+                assert!(page.bleed >= Mm(3.0).pt(), "{name}: 3 mm or 1/8 in (printers' guides)");
+                // A round corner must not cut into the safe area's corner.
+                let (corner, safe) = (page.corner.pt().0, page.safe.0);
+                let inside = (corner - safe).max(0.0);
+                assert!(2.0 * inside * inside <= corner * corner, "{name}");
+            }
+        }
+    }
+
+    /// Letter size: 5 to 11.5 by 3.5 to 6.125 in, length over height 1.3 to 2.5 (USPS QSG 201, DMM 202.2.1).
+    #[test]
+    fn the_postcard_is_letter_size() {
+        for (name, page) in SheetKind::PostcardMailer.sheet().pages {
+            let (length, height) = (page.width.0 / 25.4, page.height.0 / 25.4);
+            assert!((5.0..=11.5).contains(&length) && (3.5..=6.125).contains(&height), "{name}");
+            assert!((1.3..=2.5).contains(&(length / height)), "{name}");
+        }
+    }
+
+    /// Read area and barcode clear zone in inches from the lower left corner (DMM 202.2.1, Publication 28).
+    #[test]
+    fn the_posts_zones_are_where_the_post_wants_them() {
+        let zones = POSTCARD_ADDRESS_SIDE;
+        let inches = |r: Rect| {
+            let bottom = 6.0 - r.bottom().0 / 72.0;
+            [r.x.0 / 72.0, bottom, r.right().0 / 72.0, bottom + r.height.0 / 72.0]
+        };
+        let near = |rect: Rect, expected: [f64; 4]| {
+            inches(rect).iter().zip(expected).all(|(have, want)| (have - want).abs() < 1e-9)
+        };
+        assert!(near(zones.read_area, [0.5, 0.625, 8.5, 2.75]), "{:?}", inches(zones.read_area));
+        assert!(near(zones.barcode_clear, [4.25, 0.0, 9.0, 0.625]), "{:?}", inches(zones.barcode_clear));
+        assert!(zones.read_area.contains(&zones.address_block));
+        let safe = SheetKind::PostcardMailer.sheet().pages[1].1.safe_area();
+        let own = [zones.message, zones.return_address, zones.indicia];
+        for (index, zone) in own.iter().enumerate() {
+            assert!(safe.contains(zone));
+            assert!(!zone.overlaps(&zones.read_area) && !zone.overlaps(&zones.barcode_clear));
+            assert!(own[index + 1..].iter().all(|other| !zone.overlaps(other)));
+        }
+    }
+}

@@ -184,7 +184,8 @@ fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragr
 fn slug_text(job: &SheetJob) -> String {
     let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
     let size = job.sheet.sheet().pages.first().map_or(String::new(), |(_, page)| {
-        format!("{:.1} × {:.1} mm + {:.2} mm", page.width.0, page.height.0, page.bleed.mm().0)
+        // A bleed of 1/8 in is 3.175 mm.
+        format!("{:.1} × {:.1} mm + {:.3} mm", page.width.0, page.height.0, page.bleed.mm().0)
     });
     [job.job_name.clone(), languages.join(" "), job.edition.clone(), job.date.clone(), size]
         .into_iter()

@@ -44,10 +44,10 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     {
         let (bleed, safe) = (page.geometry.bleed.mm().0, page.geometry.safe.mm().0);
         let message =
-            format!("bleed {bleed:.2} mm on every side; words and codes {safe:.2} mm inside the cut");
+            format!("bleed {bleed:.3} mm on every side; words and codes {safe:.2} mm inside the cut");
         found.push(
             PreflightItem::pass("bleed-and-safe-area", message)
-                .arg("bleed", format!("{bleed:.2}"))
+                .arg("bleed", format!("{bleed:.3}"))
                 .arg("safe", format!("{safe:.2}")),
         );
     }
