@@ -75,14 +75,14 @@ value-hazard-battery-household = بطارية منزلية
 value-hazard-battery-lead-acid = بطارية سيارة (رصاص وحمض)
 value-hazard-sharps = إبرة أو واخزة
 value-hazard-medicine = دواء
-value-hazard-pressurised = مضغوط
-value-hazard-flammable = سريع الاشتعال
-value-hazard-toxic = سام
-value-hazard-corrosive = يحرق الجلد (أكّال)
-value-hazard-mercury = يحتوي على زئبق
+value-hazard-pressurised = علبة أو أسطوانة مضغوطة
+value-hazard-flammable = سائل أو غاز سريع الاشتعال
+value-hazard-toxic = مادة سامة
+value-hazard-corrosive = مادة أكّالة (تحرق الجلد)
+value-hazard-mercury = شيء فيه زئبق
 value-hazard-oil = زيت محرك
-value-hazard-explosive = قابل للانفجار
-value-hazard-radioactive = مشع
+value-hazard-explosive = مادة متفجرة
+value-hazard-radioactive = شيء مشع
 
 ## Material
 

@@ -75,14 +75,14 @@ value-hazard-battery-household = Household battery
 value-hazard-battery-lead-acid = Car battery (lead-acid)
 value-hazard-sharps = Needle or lancet
 value-hazard-medicine = Medicine
-value-hazard-pressurised = Under pressure
-value-hazard-flammable = Catches fire easily
-value-hazard-toxic = Poisonous
-value-hazard-corrosive = Burns skin (corrosive)
-value-hazard-mercury = Contains mercury
+value-hazard-pressurised = Pressurized can or cylinder
+value-hazard-flammable = Flammable liquid or gas
+value-hazard-toxic = Poison
+value-hazard-corrosive = Corrosive (burns skin)
+value-hazard-mercury = Thing with mercury
 value-hazard-oil = Motor oil
-value-hazard-explosive = Can explode
-value-hazard-radioactive = Radioactive
+value-hazard-explosive = Explosive
+value-hazard-radioactive = Radioactive thing
 
 ## Material
 

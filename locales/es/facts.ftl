@@ -75,14 +75,14 @@ value-hazard-battery-household = Pila de uso doméstico
 value-hazard-battery-lead-acid = Batería de auto (plomo y ácido)
 value-hazard-sharps = Aguja o lanceta
 value-hazard-medicine = Medicamento
-value-hazard-pressurised = A presión
-value-hazard-flammable = Se incendia con facilidad
-value-hazard-toxic = Venenoso
-value-hazard-corrosive = Quema la piel (corrosivo)
-value-hazard-mercury = Contiene mercurio
+value-hazard-pressurised = Lata o cilindro a presión
+value-hazard-flammable = Líquido o gas inflamable
+value-hazard-toxic = Veneno
+value-hazard-corrosive = Corrosivo (quema la piel)
+value-hazard-mercury = Objeto con mercurio
 value-hazard-oil = Aceite de motor
-value-hazard-explosive = Puede explotar
-value-hazard-radioactive = Radiactivo
+value-hazard-explosive = Explosivo
+value-hazard-radioactive = Objeto radiactivo
 
 ## Material
 

@@ -5,6 +5,11 @@
 //! file for each part of the product. Phones fetch the text of their language and hand it to
 //! [`Messages::from_ftl`]; the command line and tests compile it in (feature `bundled`).
 //! The crate decides nothing: it turns ids and values into words.
+//!
+//! Invariants, kept by this crate's tests: every key asked for is defined in every language and every
+//! definition is used; placeholders are the same in every language; a message is never empty and
+//! never markup; a translation counts as reviewed only when a person signed it off
+//! (`examples/marks.rs` tells how). Adding a language is adding a folder.
 
 mod args;
 mod format;

@@ -1,6 +1,8 @@
 //! Plurals, numbers and lists against the Unicode consortium's own implementation of CLDR
 //! (ICU4X, data of CLDR 49), which shares no code or data with what we ship.
 
+#![expect(clippy::unwrap_used, reason = "helpers of tests may stop a test")]
+
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use icu_list::ListFormatter;

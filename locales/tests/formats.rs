@@ -1,5 +1,7 @@
 //! Measures, distances, dates, times and the behaviour of messages as readers meet them.
 
+#![expect(clippy::unwrap_used, reason = "helpers of tests may stop a test")]
+
 use std::sync::{Arc, LazyLock};
 
 use chrono::{NaiveDate, NaiveTime, Weekday};
@@ -31,9 +33,9 @@ fn measures_are_in_the_readers_units() {
         ("en-US", mm(1828.8), "6 ft (1.8 m)"),
         ("en-US", mm(10_000.0), "33 ft (10 m)"),
         ("en-US", Quantity::nanolitres(7_570_823_568), "2 gal (7.5 L)"),
-        ("en-US", ml(3785.411_784 * 96.0), "96 gal (360 L)"),
+        ("en-US", ml(3_785.411_784 * 96.0), "96 gal (360 L)"),
         ("en-US", ml(29.573_529_562_5 * 6.0), "6 fl oz (180 mL)"),
-        ("en-US", ml(1892.705_892), "½ gal (1.9 L)"),
+        ("en-US", ml(1_892.705_892), "½ gal (1.9 L)"),
         ("en-US", Quantity::micrograms(4_535_923_700), "10 lb (4.5 kg)"),
         ("en-US", g(453.592_37 / 2.0), "8 oz (230 g)"),
         ("en-US", Quantity::thousandths(3_000), "3 pieces"),
@@ -51,7 +53,7 @@ fn measures_are_in_the_readers_units() {
         ("ar-US", mm(38.1), "1.5 بوصة (3.8 سم)"),
         ("ar-US", mm(76.2), "3 بوصات (7.5 سم)"),
         ("ar", mm(50.8), "5 سم"),
-        ("ar-US", ml(3785.411_784 * 5.0), "5 غالونات (19 لترًا)"),
+        ("ar-US", ml(3_785.411_784 * 5.0), "5 غالونات (19 لترًا)"),
     ];
     for (tag, quantity, expected) in cases {
         assert_eq!(plain(tag).measure(*quantity, Rounding::Everyday), *expected, "{tag} {quantity:?}");

@@ -1,6 +1,8 @@
 //! The message files against each other, against the code that asks for messages, and against the
 //! ids of the data that messages are named after.
 
+#![expect(clippy::unwrap_used, clippy::panic, reason = "helpers of tests may stop a test")]
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;

@@ -6,6 +6,7 @@ mod file;
 pub mod pseudo;
 mod usage;
 
+use std::collections::btree_map::Entry as Slot;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
@@ -206,11 +207,14 @@ fn read_language(tag: &str, files: &[(&str, &str)], faults: &mut Vec<Fault>) -> 
     for (name, text) in files {
         let place = format!("{tag}/{name}");
         for entry in entries(&place, text, faults) {
-            let key = entry.key.clone();
-            if all.contains_key(&key) {
-                faults.push(Fault { place: place.clone(), key, kind: FaultKind::Duplicate });
-            } else {
-                all.insert(key, entry);
+            match all.entry(entry.key.clone()) {
+                Slot::Occupied(slot) => {
+                    let key = slot.key().clone();
+                    faults.push(Fault { place: place.clone(), key, kind: FaultKind::Duplicate });
+                }
+                Slot::Vacant(slot) => {
+                    slot.insert(entry);
+                }
             }
         }
     }
