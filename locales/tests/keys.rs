@@ -254,6 +254,13 @@ fn a_key_nobody_defined_and_a_definition_nobody_uses_are_found() {
         shown(&faults),
         "\nmade/up.rs, line 1: asks for \"no-such-key\", which no message file defines; add it"
     );
+    let mut scan = Scan::default();
+    scan.add("made/up.rs", "fn f() { t!(m, \"assumed-line\", fact = 1); }");
+    let faults = check::usage(&scan, &BTreeMap::new());
+    assert!(
+        shown(&faults)
+            .contains("made/up.rs, line 1: asks for \"assumed-line\" without its value $value; give it")
+    );
     let faults = check::usage(&Scan::default(), &BTreeMap::new());
     assert!(faults.iter().any(|f| f.key == "search-label" && f.kind == FaultKind::Unused));
 }

@@ -58,6 +58,8 @@ pub enum FaultKind {
     PlaceholderStyle(String),
     /// The message refers to a message, term or function that does not exist.
     Reference(String),
+    /// The program asks for a message without a value that it shows.
+    ValueMissing(String),
     /// The program asks for a key that is not defined.
     Undefined,
     /// No code and no data asks for the key.
@@ -112,6 +114,9 @@ impl fmt::Display for Fault {
             }
             FaultKind::Reference(what) => {
                 write!(f, "{place}: \"{key}\" refers to {what}, which is not defined")
+            }
+            FaultKind::ValueMissing(name) => {
+                write!(f, "{place}: asks for \"{key}\" without its value ${name}; give it")
             }
             FaultKind::Undefined => {
                 write!(f, "{place}: asks for \"{key}\", which no message file defines; add it")
@@ -172,6 +177,16 @@ pub fn usage(scan: &Scan, data: &BTreeMap<String, String>) -> Vec<Fault> {
     for (key, place) in scan.asked.iter().chain(data) {
         if !english.contains_key(key) {
             faults.push(Fault { place: place.clone(), key: key.clone(), kind: FaultKind::Undefined });
+        }
+    }
+    for (place, key, names) in &scan.given {
+        let needed = english.get(key).map(|entry| &entry.placeholders);
+        for name in needed.into_iter().flatten().filter(|name| !names.contains(name)) {
+            faults.push(Fault {
+                place: place.clone(),
+                key: key.clone(),
+                kind: FaultKind::ValueMissing(name.clone()),
+            });
         }
     }
     for (key, entry) in &english {

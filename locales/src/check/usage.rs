@@ -13,6 +13,8 @@ pub struct Literal {
     pub text: String,
     /// The code just before it on its way back to the last `;`, `{` or `}`.
     pub before: String,
+    /// The names of the values that follow it in the same call (`t!(m, "key", name = value)`).
+    pub named: Vec<String>,
 }
 
 /// The string literals of a Rust source, comments and character literals passed over.
@@ -75,7 +77,8 @@ pub fn literals(source: &str) -> Vec<Literal> {
                     }
                     let text: String = chars.iter().skip(start).take(end - start).collect();
                     let lines = text.matches('\n').count();
-                    found.push(Literal { line, text, before: before.clone() });
+                    let named = named_values(&chars, end + hashes + 1);
+                    found.push(Literal { line, text, before: before.clone(), named });
                     line += lines;
                     before.push('"');
                     i = end + hashes;
@@ -96,7 +99,8 @@ pub fn literals(source: &str) -> Vec<Literal> {
                     text.push(at(i));
                     i += 1;
                 }
-                found.push(Literal { line: start, text, before: before.clone() });
+                let named = named_values(&chars, i + 1);
+                found.push(Literal { line: start, text, before: before.clone(), named });
                 before.push('"');
             }
             ';' | '{' | '}' => before.clear(),
@@ -107,6 +111,40 @@ pub fn literals(source: &str) -> Vec<Literal> {
         i += 1;
     }
     found
+}
+
+/// The names before a single "=" in what is left of a call, at its own depth.
+fn named_values(chars: &[char], from: usize) -> Vec<String> {
+    let mut names = Vec::new();
+    let mut word = String::new();
+    let mut depth = 0_i32;
+    let mut quoted = false;
+    let mut in_value = false;
+    let mut rest = chars.iter().skip(from).copied().peekable();
+    while let Some(c) = rest.next() {
+        match c {
+            '\\' if quoted => {
+                rest.next();
+            }
+            '"' => quoted = !quoted,
+            _ if quoted => {}
+            '(' | '[' | '{' => depth += 1,
+            ')' | ']' | '}' if depth == 0 => break,
+            ')' | ']' | '}' => depth -= 1,
+            ',' if depth == 0 => {
+                word.clear();
+                in_value = false;
+            }
+            // Inside a value "=" names nothing.
+            '=' if depth == 0 && !in_value && !word.is_empty() && rest.peek() != Some(&'=') => {
+                names.push(std::mem::take(&mut word));
+                in_value = true;
+            }
+            _ if depth == 0 && (c.is_alphanumeric() || c == '_') => word.push(c),
+            _ => {}
+        }
+    }
+    names
 }
 
 /// Whether the literal is the key of a translating call: `t!(…, "key"`, `.t("key"`, `.find("key"`,
@@ -124,12 +162,15 @@ pub fn keys_asked_for(literal: &Literal) -> bool {
             .is_some_and(|head| !head.ends_with(|c: char| c.is_alphanumeric() || c == '_' || c == '.'))
     });
     // The first literal of the macro is the key, wherever the messages come from.
-    let macro_call = before.rfind("t!(").is_some_and(|start| {
+    call || function || is_macro_key(before)
+}
+
+fn is_macro_key(before: &str) -> bool {
+    before.rfind("t!(").is_some_and(|start| {
         let head = before.get(..start).unwrap_or_default();
         let inside = before.get(start + 3..).unwrap_or_default();
         !head.ends_with(|c: char| c.is_alphanumeric() || c == '_') && !inside.contains(['"', '='])
-    });
-    call || function || macro_call
+    })
 }
 
 /// What the Rust sources of the product say about message keys.
@@ -142,6 +183,8 @@ pub struct Scan {
     /// Beginnings of keys that are put together (`format!("verdict-{code}")`): every key that begins so
     /// counts as used.
     pub prefixes: BTreeSet<String>,
+    /// The values each `t!` call gives: place, key, names.
+    pub given: Vec<(String, String, Vec<String>)>,
 }
 
 impl Scan {
@@ -150,6 +193,9 @@ impl Scan {
         for literal in literals(source) {
             if keys_asked_for(&literal) {
                 let at = format!("{place}, line {}", literal.line);
+                if is_macro_key(&literal.before) {
+                    self.given.push((at.clone(), literal.text.clone(), literal.named.clone()));
+                }
                 self.asked.entry(literal.text.clone()).or_insert(at);
             }
             let made = literal.before.ends_with("format!(").then(|| literal.text.split('{').next()).flatten();
@@ -197,6 +243,23 @@ mod tests {
         let source = "let a = \"one\"; // \"two\"\n/* \"three\" /* \"x\" */ */ let b = ('\"', '\\'', r#\"fo\"ur\"#);\nlet c: &'a str = \"fi\\\"ve\";";
         let found: Vec<(usize, String)> = literals(source).into_iter().map(|l| (l.line, l.text)).collect();
         assert_eq!(found, [(1, "one".to_owned()), (2, "fo\"ur".to_owned()), (3, "fi\\\"ve".to_owned())]);
+    }
+
+    #[test]
+    fn the_values_of_a_call_are_named() {
+        let named = |source: &str| {
+            literals(source)
+                .into_iter()
+                .find(|l| l.text == "k")
+                .map(|l| l.named.join(" "))
+                .unwrap_or_default()
+        };
+        assert_eq!(named(r#"t!(m, "k"); let a = b;"#), "");
+        assert_eq!(
+            named(r#"t!(m, "k", n = 1, name = f(x = 2, "y = )"), z = if a == b { 1 } else { 2 })"#),
+            "n name z"
+        );
+        assert_eq!(named(r#"t!(m, "k", n = t!(m, "other", inner = 3), last = 4); q = 5"#), "n last");
     }
 
     #[test]
