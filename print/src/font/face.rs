@@ -146,6 +146,14 @@ impl Face {
         advance.map_or(0.0, f64::from)
     }
 
+    /// How far a glyph's ink reaches above and below the baseline, in units; nothing for a blank one.
+    pub(crate) fn reach(&self, glyph: u16) -> Option<(f64, f64)> {
+        let font = self.tables()?;
+        let metrics = font.glyph_metrics(Size::unscaled(), LocationRef::default());
+        let frame = metrics.bounds(GlyphId::from(glyph))?;
+        (frame.y_max > frame.y_min).then_some((f64::from(frame.y_max), f64::from(-frame.y_min)))
+    }
+
     /// A glyph's outline in the face's units, y upwards.
     pub(crate) fn outline(&self, glyph: u16) -> Vec<PathOp> {
         let mut pen = Pen(Vec::new());

@@ -13,7 +13,6 @@ use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::ink::Ink;
 use crate::job::Direction;
-use crate::path;
 use crate::unit::{Point, Pt, Rect};
 
 /// Room above and below the baseline that every line takes at least, in ems. Ours: capitals with an accent
@@ -138,10 +137,10 @@ impl Paragraph {
                     if let Some(width) = width_at.get_mut(glyph.cluster) {
                         *width += f64::from(glyph.advance) / measures.units;
                     }
-                    if let Some(frame) = path::bounds(&measures.outline(glyph.id)) {
+                    if let Some((top, bottom)) = measures.reach(glyph.id) {
                         let rise = f64::from(glyph.dy);
-                        above = above.max((frame.bottom().0 + rise) / measures.units);
-                        below = below.max(-(frame.y.0 + rise) / measures.units);
+                        above = above.max((top + rise) / measures.units);
+                        below = below.max((bottom - rise) / measures.units);
                     }
                 }
             }
