@@ -80,7 +80,7 @@ fn an_edited_rule_changes_the_residents_answer_at_once_and_undo_takes_it_back() 
     browser.see("#changes li[data-id=juice-box]");
     let changed = browser.count("#changes li");
     assert!((3..10).contains(&changed), "{changed} items changed");
-    browser.screenshot("coordinator-rule");
+    browser.screenshot("coordinator");
 
     browser.click("#undo");
     browser.click("#undo");

@@ -309,7 +309,7 @@ fn pictures_of_the_residents_screens() {
         ("resident-answer-en", "#/en/item/milk-carton"),
         ("resident-caution-en", "#/en/item/lithium-battery"),
         ("resident-answer-es", "#/es/item/milk-carton"),
-        ("resident-answer-ar", "#/ar/item/lithium-battery"),
+        ("resident-answer-ar", "#/ar/item/milk-carton"),
         ("resident-home-ar", "#/ar/"),
     ] {
         open(&browser, &server, address);

@@ -274,7 +274,7 @@ fn pictures_of_the_sheets() {
     let Some(folder) = lidleaf_tests::screenshots() else { return };
     std::fs::create_dir_all(&folder).unwrap();
     for (kind, page, name) in
-        [("lid", 1, "lid"), ("postcard", 1, "postcard-message"), ("postcard", 2, "postcard-address")]
+        [("lid", 1, "lid"), ("postcard", 1, "postcard"), ("postcard", 2, "postcard-address")]
     {
         let made = sheet(kind, &["en", "es", "ar"]);
         let of = boxes(&made, page);
