@@ -1,18 +1,17 @@
 //! The title band: who issues the sheet, and its title in every language.
 
 use super::content::Content;
-use super::fit::{Trial, Wide};
+use super::fit::{SideBySide, Trial, Wide};
 use super::pen::Pen;
 use crate::display::Role;
 use crate::ink::Ink;
 use crate::path::PathOp;
-use crate::text::{Setting, count};
+use crate::text::Setting;
 use crate::unit::{Point, Pt, Rect};
 
 pub(super) struct Band {
     issuer: Setting,
-    titles: Vec<Setting>,
-    column: Pt,
+    titles: SideBySide,
     gap: Pt,
     size: Pt,
     pub(super) height: Pt,
@@ -29,16 +28,12 @@ fn title_size(languages: usize, size: Pt) -> Pt {
 
 impl Band {
     pub(super) fn plan(content: &Content, trial: &Trial, width: Pt, size: Pt) -> Result<Self, Wide> {
-        let languages = count(content.titles.len());
         let gap = size * 1.4;
-        let column = (width - gap * (languages - 1.0)) / languages;
         let issuer = trial.set(&content.issuer, size, width)?;
-        let large = title_size(content.titles.len(), size);
-        let titles: Vec<Setting> =
-            content.titles.iter().map(|title| trial.set(title, large, column)).collect::<Result<_, _>>()?;
-        let tallest = titles.iter().map(Setting::height).fold(Pt::ZERO, Pt::max);
-        let height = issuer.height() + tallest + size * 0.9;
-        Ok(Self { issuer, titles, column, gap, size, height })
+        let titles =
+            SideBySide::plan(&content.titles, trial, title_size(content.titles.len(), size), width, gap)?;
+        let height = issuer.height() + titles.height() + size * 0.9;
+        Ok(Self { issuer, titles, gap, size, height })
     }
 
     /// Draws the band across the top of the sheet: ink runs into the bleed, words start at the safe area.
@@ -49,9 +44,10 @@ impl Band {
         let at = Point { x: safe.x, y };
         y += pen.words(&content.issuer, &self.issuer, at, safe.width, Role::Issuer, Ink::PAPER);
         let mut x = safe.x;
-        for (title, setting) in content.titles.iter().zip(&self.titles) {
-            pen.words(title, setting, Point { x, y }, self.column, Role::Title, Ink::PAPER);
-            x += self.column + self.gap;
+        let set = self.titles.settings.iter().zip(&self.titles.columns);
+        for (title, (setting, &column)) in content.titles.iter().zip(set) {
+            pen.words(title, setting, Point { x, y }, column, Role::Title, Ink::PAPER);
+            x += column + self.gap;
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::text::{Paragraph, Setting};
+use crate::text::{Paragraph, Setting, count};
 use crate::unit::{Mm, Pt};
 
 /// The smallest type of all, for small print: 6 pt (printers' guides, CHECK-VALUES "type and line").
@@ -74,6 +74,46 @@ impl Trial {
             setting.lines.truncate(most);
         }
         Ok(setting)
+    }
+}
+
+/// One text per language, side by side.
+pub(super) struct SideBySide {
+    pub(super) settings: Vec<Setting>,
+    pub(super) columns: Vec<Pt>,
+}
+
+impl SideBySide {
+    /// In columns of one width if each text stays on one line there, so that languages stand below each other
+    /// down the sheet; else in columns as wide as the texts need.
+    pub(super) fn plan(
+        texts: &[Paragraph],
+        trial: &Trial,
+        size: Pt,
+        width: Pt,
+        gap: Pt,
+    ) -> Result<Self, Wide> {
+        let room = width - gap * count(texts.len().saturating_sub(1));
+        let equal = room / count(texts.len().max(1));
+        let set = |columns: Vec<Pt>| -> Result<Self, Wide> {
+            let settings = texts.iter().zip(&columns).map(|(text, &column)| trial.set(text, size, column));
+            Ok(Self { settings: settings.collect::<Result<_, _>>()?, columns })
+        };
+        let needed: Vec<Pt> = texts.iter().map(|text| text.natural(size)).collect();
+        let sum: Pt = needed.iter().copied().sum();
+        if needed.iter().all(|&one| one <= equal) || sum <= Pt::ZERO {
+            return set(vec![equal; texts.len()]);
+        }
+        let share = |one: Pt| {
+            if sum <= room { one + (room - sum) / count(texts.len()) } else { one * (room / sum) }
+        };
+        let fair = set(needed.into_iter().map(share).collect());
+        // A long word may need its full share of the width.
+        fair.or_else(|_| set(vec![equal; texts.len()]))
+    }
+
+    pub(super) fn height(&self) -> Pt {
+        self.settings.iter().map(Setting::height).fold(Pt::ZERO, Pt::max)
     }
 }
 

@@ -1,7 +1,7 @@
 //! A section: its verdict by shape and word, and a grid of pictures with words in every language.
 
 use super::content::{Entry, SectionContent};
-use super::fit::{Trial, Wide};
+use super::fit::{SideBySide, Trial, Wide};
 use super::pen::Pen;
 use crate::display::Role;
 use crate::ink::Ink;
@@ -83,8 +83,7 @@ struct Grid {
 pub(super) struct SectionPlan {
     scale: Scale,
     width: Pt,
-    headings: Vec<Setting>,
-    heading_column: Pt,
+    headings: SideBySide,
     head: Pt,
     grid: Grid,
     pub(super) height: Pt,
@@ -98,22 +97,16 @@ impl SectionPlan {
         scale: Scale,
     ) -> Result<Self, Wide> {
         let inner = width - scale.pad() * 2.0;
-        let languages = count(section.headings.len());
         let for_headings = inner - scale.shape() - scale.gap();
-        let heading_column = (for_headings - scale.column_gap() * (languages - 1.0)) / languages;
-        let headings: Vec<Setting> = section
-            .headings
-            .iter()
-            .map(|heading| trial.set(heading, scale.heading(), heading_column))
-            .collect::<Result<_, _>>()?;
-        let tallest = headings.iter().map(Setting::height).fold(Pt::ZERO, Pt::max);
-        let head = tallest.max(scale.shape()) + scale.size * 0.5;
+        let headings =
+            SideBySide::plan(&section.headings, trial, scale.heading(), for_headings, scale.column_gap())?;
+        let head = headings.height().max(scale.shape()) + scale.size * 0.5;
         let grid = best_grid(section, trial, inner, scale)?;
         let rows = grid.rows.len();
         let body: Pt = grid.rows.iter().copied().sum();
         let gaps = scale.row_gap() * count(rows.saturating_sub(1));
         let around = if rows == 0 { Pt::ZERO } else { scale.pad() * 2.0 };
-        Ok(Self { scale, width, headings, heading_column, head, height: head + body + gaps + around, grid })
+        Ok(Self { scale, width, headings, head, height: head + body + gaps + around, grid })
     }
 
     pub(super) fn rows(&self) -> usize {
@@ -134,10 +127,11 @@ impl SectionPlan {
         let middle = at.y + self.head / 2.0;
         pen.picture(section.tone.shape(), Rect::new(x, middle - shape / 2.0, shape, shape), on);
         x += shape + scale.gap();
-        for (heading, setting) in section.headings.iter().zip(&self.headings) {
+        let set = self.headings.settings.iter().zip(&self.headings.columns);
+        for (heading, (setting, &column)) in section.headings.iter().zip(set) {
             let y = heading_top(heading, setting, middle);
-            pen.words(heading, setting, Point { x, y }, self.heading_column, Role::Heading, on);
-            x += self.heading_column + scale.column_gap();
+            pen.words(heading, setting, Point { x, y }, column, Role::Heading, on);
+            x += column + scale.column_gap();
         }
         let mut y = at.y + self.head + scale.pad();
         let step = self.grid.cell + scale.column_gap();

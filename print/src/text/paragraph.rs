@@ -185,6 +185,12 @@ impl Paragraph {
         size * (self.ascent - CAPITALS / 2.0)
     }
 
+    /// The width of the text on one line.
+    pub(crate) fn natural(&self, size: Pt) -> Pt {
+        // A hair more than the sum, so that the line fits in exactly this.
+        size * (self.pieces.iter().map(|piece| piece.full).sum::<f64>() + 0.001)
+    }
+
     /// Breaks the text into lines.
     pub(crate) fn set(&self, size: Pt, measure: Pt) -> Result<Setting, TooWide> {
         let ems = measure / size;
