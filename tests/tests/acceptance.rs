@@ -101,10 +101,10 @@ fn large_rigid_articles() {
     claim(
         "Large rigid articles: over 2 US gallons is handled apart",
         &[
-            ("bucket", &[("capacity", "2 gal")], Yes("recycling", &[])),
-            ("bucket", &[("capacity", "7.57 L")], Yes("recycling", &[])),
-            ("bucket", &[("capacity", "7.58 L")], Elsewhere("drop-off-center", &[])),
-            ("bucket", &[("capacity", "5 gal")], Elsewhere("drop-off-center", &[])),
+            ("bucket", &[("contents", "empty"), ("capacity", "2 gal")], Yes("recycling", &[])),
+            ("bucket", &[("contents", "empty"), ("capacity", "7.57 L")], Yes("recycling", &[])),
+            ("bucket", &[("contents", "empty"), ("capacity", "7.58 L")], Elsewhere("drop-off-center", &[])),
+            ("bucket", &[("contents", "empty"), ("capacity", "5 gal")], Elsewhere("drop-off-center", &[])),
             ("water-cooler-bottle", &[], Elsewhere("drop-off-center", &[])),
         ],
     );
