@@ -79,7 +79,8 @@ mod tests {
 
     #[test]
     fn never_takes_more_lines_than_greedy() {
-        assert_eq!(lines(&words(&[4.0, 4.0]), 9.0), Ok(Vec::from([0..2])));
+        let one = lines(&words(&[4.0, 4.0]), 9.0).expect("it fits");
+        assert!(matches!(one.as_slice(), [line] if *line == (0..2)));
         assert_eq!(lines(&words(&[]), 9.0), Ok(vec![]));
     }
 
