@@ -6,6 +6,7 @@
 
 mod breaking;
 mod characters;
+mod itemise;
 mod numbers;
 mod paragraph;
 mod shaping;

@@ -1,0 +1,71 @@
+//! Itemising: into which stretches a text falls, by direction and by face, before it is shaped.
+
+use std::ops::Range;
+
+use unicode_bidi::Level;
+
+use super::shaping::Typesetter;
+use crate::finding::{PreflightItem, PrintError};
+use crate::font::Weight;
+use crate::job::Direction;
+
+/// The direction of a text's first letter that has one.
+pub(super) fn first_strong(text: &str) -> Direction {
+    match unicode_bidi::get_base_direction(text) {
+        unicode_bidi::Direction::Rtl => Direction::Rtl,
+        unicode_bidi::Direction::Ltr | unicode_bidi::Direction::Mixed => Direction::Ltr,
+    }
+}
+
+/// Stretches of one embedding level, in reading order.
+pub(super) fn level_runs(levels: &[Level]) -> Vec<(Range<usize>, Level)> {
+    let mut runs: Vec<(Range<usize>, Level)> = Vec::new();
+    for (at, &level) in levels.iter().enumerate() {
+        match runs.last_mut() {
+            Some((range, last)) if *last == level => range.end = at + 1,
+            _ => runs.push((at..at + 1, level)),
+        }
+    }
+    runs
+}
+
+/// The face of each stretch, or the characters that no face has.
+pub(super) fn choose_faces(
+    setter: Typesetter<'_>,
+    text: &str,
+    weight: Weight,
+) -> Result<Vec<(Range<usize>, usize)>, Vec<char>> {
+    let mut parts: Vec<(Range<usize>, usize)> = Vec::new();
+    let mut missing = Vec::new();
+    let mut before = None;
+    for (at, c) in text.char_indices() {
+        let Some(face) = setter.face_for(c, weight, before) else {
+            if !missing.contains(&c) {
+                missing.push(c);
+            }
+            continue;
+        };
+        before = Some(face);
+        let end = at + c.len_utf8();
+        match parts.last_mut() {
+            Some((range, last)) if *last == face => range.end = end,
+            _ => parts.push((at..end, face)),
+        }
+    }
+    if missing.is_empty() { Ok(parts) } else { Err(missing) }
+}
+
+pub(super) fn missing_glyph(missing: &[char], text: &str, place: &str) -> PrintError {
+    let shown: Vec<String> = missing.iter().map(|&c| format!("{c} (U+{:04X})", u32::from(c))).collect();
+    let shown = shown.join(", ");
+    PreflightItem::error(
+        "missing-glyph",
+        format!(
+            "{place}: no font here has {shown}, used in “{text}”; write it without, or add a font that has it"
+        ),
+    )
+    .arg("place", place)
+    .arg("characters", shown)
+    .arg("text", text)
+    .into()
+}
