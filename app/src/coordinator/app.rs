@@ -28,7 +28,8 @@ pub(crate) struct DeskPack {
 /// Draws the page once catalog and words are here, and opens what was worked on last.
 pub(crate) fn start() {
     console_error_panic_hook::set_once();
-    spawn_local(async {
+    // Leptos has tasks of its own only once something is mounted.
+    wasm_bindgen_futures::spawn_local(async {
         match load().await {
             Ok((catalog, words)) => {
                 let place = web_sys::window()

@@ -17,7 +17,8 @@ use crate::words::Words;
 
 /// Draws the page once guide and words are here.
 pub(crate) fn start() {
-    leptos::task::spawn_local(async {
+    // Leptos has tasks of its own only once something is mounted.
+    wasm_bindgen_futures::spawn_local(async {
         match load().await {
             Ok((guide, words, settings, unknown_language)) => {
                 let place = web_sys::window()
