@@ -43,6 +43,8 @@ fn every_file_is_listed_with_its_hash_and_nothing_else_is() {
         ("pkg/resident_bg.wasm", "resident"),
         ("data/guide.json", "resident"),
         ("data/lang/ar.json", "resident"),
+        ("desk.css", "coordinator"),
+        ("coordinator-start.js", "coordinator"),
         ("pkg/coordinator.js", "coordinator"),
         ("data/coordinator-es.json", "coordinator"),
         ("data/program.json", "coordinator"),

@@ -46,9 +46,9 @@ impl Group {
     pub(crate) fn of(path: &str) -> Self {
         let name = path.rsplit('/').next().unwrap_or(path);
         let begins = |words: &[&str]| words.iter().any(|word| name.starts_with(word));
-        if path.starts_with("fonts/") || begins(&["print_worker", "print-worker", "start-print"]) {
+        if path.starts_with("fonts/") || begins(&["print_worker", "print-worker"]) {
             Self::Print
-        } else if begins(&["coordinator", "start-coordinator"])
+        } else if begins(&["coordinator", "desk"])
             || path == "data/program.json"
             || path == "data/catalog.json"
         {

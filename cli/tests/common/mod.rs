@@ -86,6 +86,8 @@ impl Bench {
             ("sw.js", "// the service worker"),
             ("pkg/resident.js", "export default 1;"),
             ("pkg/resident_bg.wasm", "\0asm"),
+            ("desk.css", "main {}"),
+            ("coordinator-start.js", "import \"./pkg/coordinator.js\";"),
             ("pkg/coordinator.js", "export default 2;"),
             ("pkg/print_worker_bg.wasm", "\0asm print"),
             ("fonts/NotoSans-Regular.ttf", "font"),
