@@ -13,13 +13,16 @@ export function guard() {
   document.getElementById("recover-download")?.addEventListener("click", handOut);
 }
 
-function stopped(problem) {
+/** Shows the way out when this is a program that stopped; says whether it is. */
+export function stopped(problem) {
   if (problem instanceof WebAssembly.RuntimeError) {
     const screen = document.getElementById("recover");
     screen.hidden = false;
     document.getElementById("app").setAttribute("inert", "");
     screen.querySelector("button").focus();
+    return true;
   }
+  return false;
 }
 
 async function handOut() {

@@ -16,9 +16,10 @@ pub(crate) fn position(done: impl FnOnce(Option<Position>) + 'static) {
         }
     };
     let refused = finish.clone();
-    let on_success = Closure::once_into_js(move |at: web_sys::Position| {
-        let coords = at.coords();
-        finish(Some(Position { lat: coords.latitude(), lon: coords.longitude() }));
+    let on_success = Closure::once_into_js(move |at: JsValue| {
+        let coords = js_sys::Reflect::get(&at, &"coords".into()).unwrap_or_default();
+        let degrees = |name: &str| js_sys::Reflect::get(&coords, &name.into()).ok()?.as_f64();
+        finish(degrees("latitude").zip(degrees("longitude")).map(|(lat, lon)| Position { lat, lon }));
     });
     let on_refusal = {
         let refused = refused.clone();

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use guide_data::{Catalog, Guide, LanguagePack};
 use leptos::mount::mount_to;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
+use wasm_bindgen_futures::spawn_local;
 use locales::{Lang, negotiate, supported, t};
 use serde::Deserialize;
 use wasm_bindgen::JsCast as _;

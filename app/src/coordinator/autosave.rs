@@ -5,7 +5,7 @@ use std::time::Duration;
 
 use guide_data::Program;
 use leptos::prelude::*;
-use leptos::task::spawn_local;
+use wasm_bindgen_futures::spawn_local;
 use locales::t;
 use wasm_bindgen::{JsCast as _, JsValue};
 

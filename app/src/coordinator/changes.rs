@@ -23,9 +23,7 @@ pub(crate) fn Changes(desk: Desk) -> impl IntoView {
                 {move || desk.words.with(|w| t!(w.messages, "changes-count", count = count()))}
             </p>
             <ul class="changes">
-                <For each=items key=|(at, c)| (*at, c.item.clone(), c.before.clone(), c.after.clone()) let((_, change))>
-                    {one(desk, change)}
-                </For>
+                <For each=items key=|(at, c)| format!("{at} {c:?}") let:entry>{one(desk, entry.1)}</For>
             </ul>
             {move || {
                 let more = count().saturating_sub(SHOWN);

@@ -336,7 +336,7 @@ fn measure(desk: Desk, spot: &Spot, bounds: &Bounds) -> AnyView {
             }
         };
         let here = read(spot.clone());
-        let stated = desk.program.with_untracked(&here).is_some();
+        let stated = desk.program.with_untracked(|p| here(p)).is_some();
         let label = w.say(&format!("bound-{word}"));
         let on = {
             let (get, set) = (read(spot.clone()), write(spot.clone()));

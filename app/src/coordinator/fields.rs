@@ -109,7 +109,7 @@ pub(crate) fn line(desk: Desk, what: &str, label: String, kind: &'static str, le
     view! {
         <label class="field" for=id.clone()>
             <span>{label}</span>
-            <input id=id type=kind autocomplete="off" dir="auto"
+            <input id=id.clone() type=kind autocomplete="off" dir="auto"
                 prop:value=move || desk.program.with(|p| get(p))
                 on:input:target=move |ev| {
                     let value = ev.target().value();
@@ -126,7 +126,7 @@ pub(crate) fn area(desk: Desk, what: &str, label: String, lens: Lens<String>) ->
     view! {
         <label class="field wide" for=id.clone()>
             <span>{label}</span>
-            <textarea id=id rows="3" dir="auto"
+            <textarea id=id.clone() rows="3" dir="auto"
                 prop:value=move || desk.program.with(|p| get(p))
                 on:input:target=move |ev| {
                     let value = ev.target().value();
@@ -148,7 +148,7 @@ pub(crate) fn check(desk: Desk, what: &str, label: String, lens: Lens<bool>) -> 
     let (id, what, get) = (field_id(what), what.to_owned(), lens.get.clone());
     view! {
         <label class="tick" for=id.clone()>
-            <input id=id type="checkbox"
+            <input id=id.clone() type="checkbox"
                 prop:checked=move || desk.program.with(|p| get(p))
                 on:change:target=move |ev| {
                     let value = ev.target().checked();
@@ -174,7 +174,7 @@ pub(crate) fn select(
     view! {
         <label class="field" for=id.clone()>
             <span>{label}</span>
-            <select id=id
+            <select id=id.clone()
                 on:change:target=move |ev| {
                     let value = ev.target().value();
                     desk.edit(&what, |p| (lens.set)(p, value));
@@ -207,10 +207,10 @@ pub(crate) fn many(
     lens: Lens<Vec<String>>,
     choices: impl Fn() -> Vec<Choice> + Send + Sync + 'static,
 ) -> AnyView {
-    let what = what.to_owned();
+    let (id, what) = (field_id(what), what.to_owned());
     let choices = Memo::new(move |_| choices());
     view! {
-        <fieldset class="many" id=field_id(&what)>
+        <fieldset class="many" id=id>
             <legend>{label}</legend>
             {move || {
                 choices
@@ -256,7 +256,7 @@ pub(crate) fn words(desk: Desk, key: &str, label: String) -> AnyView {
             all
         })
     });
-    move || {
+    let draw = move || {
         let mut all = languages.get().into_iter();
         let source = all.next().unwrap_or_default();
         let others: Vec<String> = all.collect();
@@ -278,8 +278,8 @@ pub(crate) fn words(desk: Desk, key: &str, label: String) -> AnyView {
                 })}
             </div>
         }
-    }
-    .into_any()
+    };
+    draw.into_any()
 }
 
 /// One language's wording of a text, with its state when it is a translation.
@@ -308,7 +308,7 @@ pub(crate) fn one_language(desk: Desk, key: &str, language: &str, label: String,
     view! {
         <label class="field wide" for=id.clone()>
             <span>{label} " " {(!is_source).then(|| view! { <StateMark desk state/> })}</span>
-            <textarea id=id rows="2" lang=language.to_owned() dir=direction prop:value=value
+            <textarea id=id.clone() rows="2" lang=language.to_owned() dir=direction prop:value=value
                 on:input:target=move |ev| write(ev.target().value())></textarea>
         </label>
     }
@@ -393,8 +393,8 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
                                     <button type="button" class="list-entry" data-id=id.clone()
                                         aria-current=move || (chosen.get().as_ref() == Some(&here)).then_some("true")
                                         on:click=move |_| desk.go(desk.tab.get_untracked(), &going)>
-                                        <span>{name}</span>
-                                        <small dir="ltr">{id}</small>
+                                        <span>{name.clone()}</span>
+                                        <small dir="ltr">{id.clone()}</small>
                                     </button>
                                 </li>
                             }
@@ -549,7 +549,7 @@ pub(crate) fn ordered(
                         .collect_view()
                 }}
             </ol>
-            <select id=id aria-label=add_word.clone() on:change:target=move |ev| {
+            <select id=id.clone() aria-label=add_word.clone() on:change:target=move |ev| {
                 let value = ev.target().value();
                 let mut all = chosen.get_untracked();
                 if !value.is_empty() && !all.contains(&value) {

@@ -2,7 +2,7 @@
 
 use guide_data::{LARGEST_FILE, LoadProblem, Program};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
+use wasm_bindgen_futures::spawn_local;
 use locales::{DateStyle, t};
 use wasm_bindgen_futures::JsFuture;
 

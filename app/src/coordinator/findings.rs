@@ -57,16 +57,14 @@ pub(crate) fn Findings(desk: Desk) -> impl IntoView {
             )
         })
     };
+    let shown = move || -> Vec<(usize, Finding)> { all.get().into_iter().take(SHOWN).enumerate().collect() };
     let publishable = move || count(Severity::Error) == 0;
     view! {
         <section id="findings" class="panel" aria-labelledby="findings-title">
             <h2 id="findings-title">{move || desk.words.with(|w| t!(w.messages, "findings-title"))}</h2>
             <p id="findings-count" role="status" aria-live="polite" class:good=publishable>{summary}</p>
             <ul class="findings">
-                <For each=move || all.get().into_iter().take(SHOWN).enumerate().collect::<Vec<_>>()
-                    key=|(at, f)| (*at, f.code.clone(), f.place.id.clone(), f.args.clone()) let((_, finding))>
-                    {one(desk, finding)}
-                </For>
+                <For each=shown key=|(at, f)| format!("{at} {f:?}") let:entry>{one(desk, entry.1)}</For>
             </ul>
             {move || {
                 let more = all.with(Vec::len).saturating_sub(SHOWN);

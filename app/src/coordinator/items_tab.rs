@@ -34,7 +34,7 @@ fn rows(desk: Desk) -> Vec<Row> {
             let row = |(at, item): (usize, &guide_data::GuideItem)| {
                 let (answer, detail, rule) = match guide.next(at, &day) {
                     Some(Step::Answer(answer)) => {
-                        let outcome = answer.parts.into_iter().next().unwrap_or_default().outcome;
+                        let outcome = answer.parts.into_iter().next().map(|p| p.outcome).unwrap_or_default();
                         let place = outcome.stream.as_ref().map(|s| w.named("stream", s));
                         let place = place.or_else(|| outcome.channel.as_ref().map(|c| w.named("channel", c)));
                         (outcome.verdict.code(), place.unwrap_or_default(), outcome.rules.into_iter().next())
@@ -98,9 +98,7 @@ pub(crate) fn items(desk: Desk) -> AnyView {
                 {move || desk.words.with(|w| t!(w.messages, "items-count", count = shown().len()))}
             </p>
             <ul class="rows" id="items-list">
-                <For each=shown key=|row| (row.id.clone(), row.answer, row.detail.clone(), row.name.clone()) let(row)>
-                    {one(desk, row)}
-                </For>
+                <For each=shown key=|row| format!("{row:?}") let:row>{one(desk, row)}</For>
             </ul>
         </div>
     }

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use guide_data::{LanguagePack, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
+use wasm_bindgen_futures::spawn_local;
 use lidleaf::Words as SheetWords;
 use lidleaf::sheets::{self, SheetProblem, SheetWanted};
 use locales::{Lang, Messages, t};
@@ -211,7 +211,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
     let w = desk.words.get_untracked();
     let m = &w.messages;
     let kinds: Vec<Choice> =
-        SheetKind::ALL.iter().map(|k| (k.id().to_owned(), w.say(&format!("sheet-{}", k.id())))).collect();
+        SheetKind::ALL.iter().map(|k| (k.id().to_owned(), kind_name(&w.messages, *k))).collect();
     let pick = |id: &'static str, label: String, choices: Vec<Choice>, now: String, set: fn(&mut Wanted, String)| {
         view! {
             <label class="field">
@@ -267,6 +267,14 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// What a sheet is called.
+fn kind_name(messages: &Messages, kind: SheetKind) -> String {
+    match kind {
+        SheetKind::CartLid => t!(messages, "sheet-lid"),
+        SheetKind::PostcardMailer => t!(messages, "sheet-postcard"),
+    }
 }
 
 /// Hands the press file over, under the name the command line gives it.

@@ -29,6 +29,10 @@ pub(crate) fn texts(desk: Desk) -> AnyView {
             keys
         })
     });
+    let shown = move || -> Vec<(String, String)> {
+        let language = language.get();
+        keys.get().into_iter().map(|k| (k, language.clone())).collect()
+    };
     let count = move || {
         let language = language.get();
         desk.program.with(|p| {
@@ -79,10 +83,7 @@ pub(crate) fn texts(desk: Desk) -> AnyView {
                 desk.words.with(|w| t!(w.messages, "texts-count", done = done, all = all))
             }}</p>
             <ul class="rows" id="texts-list">
-                <For each=move || keys.get().into_iter().map(|k| (k, language.get())).collect::<Vec<_>>()
-                    key=Clone::clone let((key, language))>
-                    {one(desk, &key, &language)}
-                </For>
+                <For each=shown key=Clone::clone let:entry>{one(desk, &entry.0, &entry.1)}</For>
             </ul>
         </div>
     }

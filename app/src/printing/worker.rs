@@ -46,9 +46,12 @@ async fn answer(scope: &Scope, order: Order) {
 
 /// The faces the job needs, fetched from the published folder; nothing when one does not arrive.
 async fn fonts(scope: &Scope, job: &print::SheetJob) -> Option<Result<FontSet, print::PrintError>> {
+    let fetch = js_sys::Reflect::get(scope, &"fetch".into()).ok()?;
+    let fetch: js_sys::Function = fetch.dyn_into().ok()?;
     let mut set = FontSet::new();
     for font in fonts_needed(job) {
-        let answer = JsFuture::from(scope.fetch_with_str(&format!("fonts/{}", font.file))).await.ok()?;
+        let fetching = fetch.call1(scope, &JsValue::from_str(&format!("fonts/{}", font.file))).ok()?;
+        let answer = JsFuture::from(js_sys::Promise::from(fetching)).await.ok()?;
         let response: web_sys::Response = answer.dyn_into().ok()?;
         if !response.ok() {
             return None;

@@ -20,10 +20,10 @@ pub(crate) fn AnswerScreen(
 ) -> impl IntoView {
     let resident = expect_context::<Resident>();
     let words = resident.words.get_untracked();
-    let whole = answer.parts.iter().find(|p| p.part.is_none()).cloned().unwrap_or_default();
+    let whole = answer.parts.iter().find(|p| p.part.is_none()).map(|p| p.outcome.clone()).unwrap_or_default();
     let differs = |part: &&PartAnswer| {
         part.part.is_some()
-            && (!part.outcome.same_place(&whole.outcome) || part.outcome.hazard != whole.outcome.hazard)
+            && (!part.outcome.same_place(&whole) || part.outcome.hazard != whole.hazard)
     };
     let parts: Vec<PartAnswer> = answer.parts.iter().filter(differs).cloned().collect();
     let split = !parts.is_empty();
@@ -34,7 +34,7 @@ pub(crate) fn AnswerScreen(
             let name = words.say(&format!("part-{}", part.part.clone().unwrap_or_default()));
             view! {
                 <section class="part" aria-label=name.clone()>
-                    <h2>{name}</h2>
+                    <h2>{name.clone()}</h2>
                     <Verdict outcome=part.outcome.clone()/>
                     <Detail outcome=part.outcome/>
                 </section>
@@ -52,9 +52,9 @@ pub(crate) fn AnswerScreen(
     view! {
         <article id="answer" class="answer">
             <div role="status" aria-live="polite" id="verdict-live">
-                <Verdict outcome=whole.outcome.clone()/>
+                <Verdict outcome=whole.clone()/>
             </div>
-            <Detail outcome=whole.outcome.clone()/>
+            <Detail outcome=whole.clone()/>
             {split.then(|| view! { <div class="parts" id="parts">{parts_view}</div> })}
             {(!answer.assumed.is_empty()).then(|| view! {
                 <div class="assumed" id="assumed">
@@ -62,7 +62,7 @@ pub(crate) fn AnswerScreen(
                     <ul>{assumed}</ul>
                 </div>
             })}
-            <Decided outcome=whole.outcome/>
+            <Decided outcome=whole/>
         </article>
     }
 }
@@ -95,7 +95,7 @@ fn Destination(outcome: Outcome) -> impl IntoView {
     let resident = expect_context::<Resident>();
     let words = resident.words.get_untracked();
     let guide = resident.guide.get_untracked();
-    let zone = resident.zone.get();
+    let zone = resident.zone.get_untracked();
     if let Some(stream) = &outcome.stream {
         let containers = guide.containers(stream, zone.as_deref());
         let mut seen: Vec<String> = Vec::new();

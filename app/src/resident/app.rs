@@ -147,7 +147,7 @@ fn follow_address(resident: Resident, missing: RwSignal<Option<String>>) {
 
 /// Shows another language. Without a network it comes from what was kept at the first visit.
 fn switch(resident: Resident, language: String, missing: RwSignal<Option<String>>) {
-    leptos::task::spawn_local(async move {
+    wasm_bindgen_futures::spawn_local(async move {
         let guide = resident.guide.get_untracked();
         match pack(&language).await {
             Ok(pack) => {

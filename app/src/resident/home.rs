@@ -71,13 +71,11 @@ pub(crate) fn Home() -> impl IntoView {
 /// What was found.
 #[component]
 fn Results(found: Memo<Vec<usize>>) -> impl IntoView {
-    let resident = expect_context::<Resident>();
     move || {
         let found = found.get();
         if found.is_empty() {
             return view! { <Nothing/> }.into_any();
         }
-        let _ = resident;
         view! {
             <ul id="results" class="items">
                 {found.into_iter().map(|at| view! { <li><ItemLink at/></li> }).collect_view()}
@@ -91,7 +89,7 @@ fn Results(found: Memo<Vec<usize>>) -> impl IntoView {
 #[component]
 fn Nothing() -> impl IntoView {
     let resident = expect_context::<Resident>();
-    let words = resident.words.get();
+    let words = resident.words.get_untracked();
     view! {
         <div class="notice">
             <p>{t!(words.messages, "search-nothing")}</p>
@@ -104,17 +102,21 @@ fn Nothing() -> impl IntoView {
 #[component]
 fn Browse() -> impl IntoView {
     let resident = expect_context::<Resident>();
-    let guide = resident.guide.get();
-    let words = resident.words.get();
+    let guide = resident.guide.get_untracked();
+    let words = resident.words.get_untracked();
     let recent: Vec<usize> =
-        resident.recent.with(|r| r.iter().filter_map(|id| guide.item_index(id)).collect());
+        resident.recent.with_untracked(|r| r.iter().filter_map(|id| guide.item_index(id)).collect());
     let mut common: Vec<usize> = (0..guide.items.len()).filter(|at| !recent.contains(at)).collect();
     // What residents get wrong most comes first, then what they have most.
     common.sort_by_key(|&at| {
         guide.items.get(at).map(|i| (!i.often_wrong, std::cmp::Reverse(i.common), i.id.clone()))
     });
     common.truncate(COMMON);
-    let categories = CATEGORIES.iter().filter(|c| guide.items.iter().any(|i| i.category == **c));
+    let categories: Vec<(&str, String)> = CATEGORIES
+        .iter()
+        .filter(|c| guide.items.iter().any(|i| i.category == **c))
+        .map(|c| (*c, words.say(&format!("category-{c}"))))
+        .collect();
     let list = |id: &'static str, title: String, items: Vec<usize>| {
         (!items.is_empty()).then(|| {
             view! {
@@ -134,12 +136,13 @@ fn Browse() -> impl IntoView {
             <h2 id="categories">{t!(words.messages, "home-categories")}</h2>
             <ul class="items two">
                 {categories
-                    .map(|c| {
+                    .into_iter()
+                    .map(|(c, name)| {
                         view! {
                             <li>
-                                <PageLink page=Page::Category((*c).to_owned()) class="item-link category">
+                                <PageLink page=Page::Category(c.to_owned()) class="item-link category">
                                     <super::Pictogram id=super::pictogram::of_category(c)/>
-                                    <span>{words.say(&format!("category-{c}"))}</span>
+                                    <span>{name}</span>
                                 </PageLink>
                             </li>
                         }
@@ -157,8 +160,8 @@ pub(crate) fn CategoryScreen(
     id: String,
 ) -> impl IntoView {
     let resident = expect_context::<Resident>();
-    let guide = resident.guide.get();
-    let words = resident.words.get();
+    let guide = resident.guide.get_untracked();
+    let words = resident.words.get_untracked();
     if !CATEGORIES.contains(&id.as_str()) {
         return view! { <NotHere message=t!(words.messages, "unknown-category", id = id)/> }.into_any();
     }

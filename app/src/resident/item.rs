@@ -19,13 +19,13 @@ pub(crate) fn ItemScreen(
     step: usize,
 ) -> impl IntoView {
     let resident = expect_context::<Resident>();
-    let guide = resident.guide.get();
-    let words = resident.words.get();
+    let guide = resident.guide.get_untracked();
+    let words = resident.words.get_untracked();
     let Some(at) = guide.item_index(&id) else {
         return view! { <NotHere message=t!(words.messages, "unknown-item", id = short(&id))/> }.into_any();
     };
     // An address with answers that this page was never given begins again at the first question.
-    let given = resident.answers.with(|a| if a.item == id { a.given.len() } else { 0 });
+    let given = resident.answers.with_untracked(|a| if a.item == id { a.given.len() } else { 0 });
     let step = step.min(given);
     let known = resident.known(&id, step);
     let pictogram = guide.items.get(at).map(|i| i.pictogram.clone()).unwrap_or_default();
@@ -79,14 +79,22 @@ fn short(id: &str) -> String {
 #[component]
 pub(crate) fn PageView() -> impl IntoView {
     let resident = expect_context::<Resident>();
+    // Components are drawn once: what a screen depends on is named here.
     move || match resident.page.get() {
         Page::Home => {
-            // Search and lists follow the language by themselves where they are drawn anew.
             resident.words.track();
             view! { <super::Home/> }.into_any()
         }
-        Page::Category(id) => view! { <super::home::CategoryScreen id/> }.into_any(),
-        Page::Item { id, step } => view! { <ItemScreen id step/> }.into_any(),
+        Page::Category(id) => {
+            resident.words.track();
+            view! { <super::home::CategoryScreen id/> }.into_any()
+        }
+        Page::Item { id, step } => {
+            resident.words.track();
+            resident.guide.track();
+            resident.zone.track();
+            view! { <ItemScreen id step/> }.into_any()
+        }
         Page::Unknown(address) => {
             let words = resident.words.get();
             view! { <NotHere message=t!(words.messages, "unknown-address", address = address)/> }.into_any()

@@ -41,11 +41,12 @@ pub(crate) fn ItemLink(
     let resident = expect_context::<Resident>();
     let guide = resident.guide.get_untracked();
     let words = resident.words.get_untracked();
-    guide.items.get(at).map(|item| {
+    let item = guide.items.get(at).map(|i| (i.id.clone(), i.pictogram.clone(), words.item(&i.id)));
+    item.map(|(id, pictogram, name)| {
         view! {
-            <PageLink page=Page::Item { id: item.id.clone(), step: 0 } class="item-link">
-                <super::Pictogram id=item.pictogram.clone()/>
-                <span>{words.item(&item.id)}</span>
+            <PageLink page=Page::Item { id, step: 0 } class="item-link">
+                <super::Pictogram id=pictogram/>
+                <span>{name}</span>
             </PageLink>
         }
     })

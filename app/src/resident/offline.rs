@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 use locales::t;
+use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast as _, JsValue};
 
 use super::state::Resident;
@@ -47,9 +48,8 @@ impl Offline {
             offline.kept.set(Kept::Impossible);
             return offline;
         };
-        browser::listen(&container, "message", move |ev| {
-            let said = ev.dyn_ref::<web_sys::MessageEvent>().and_then(|m| m.data().as_string());
-            match said.as_deref() {
+        let hear = Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
+            match ev.data().as_string().as_deref() {
                 Some("fetching") => offline.kept.set(Kept::Fetching),
                 Some("whole") => offline.kept.set(Kept::Whole),
                 Some("failed") => offline.kept.set(Kept::Failed),
@@ -58,9 +58,11 @@ impl Offline {
                 _ => {}
             }
         });
-        container.start_messages();
+        // Setting the handler, unlike adding a listener, also lets messages begin to flow.
+        container.set_onmessage(Some(hear.as_ref().unchecked_ref()));
+        hear.forget();
         let registered = container.register("sw.js");
-        leptos::task::spawn_local(async move {
+        wasm_bindgen_futures::spawn_local(async move {
             let worker = async {
                 wasm_bindgen_futures::JsFuture::from(registered).await.ok()?;
                 let ready = worker_container()?.ready().ok()?;

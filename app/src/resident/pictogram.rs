@@ -45,9 +45,9 @@ pub(crate) fn of_category(id: &str) -> &'static str {
         "hazardous" => "paint",
         "medical" => "medicine",
         "textiles" => "textile",
-        "household-goods" => "ceramic",
-        "building" => "lamp",
-        "bathroom" => "aerosol",
+        "household-goods" => "furniture",
+        "building" => "rubble",
+        "bathroom" => "diaper",
         _ => "item",
     }
 }

@@ -36,7 +36,7 @@ pub(crate) fn Sites(
     };
     view! {
         <section class="channel" aria-label=name.clone() data-channel=channel>
-            <h2>{name}</h2>
+            <h2>{name.clone()}</h2>
             {note.map(|note| view! { <p>{note}</p> })}
             <ul class="terms">
                 {fee.map(|fee| view! { <li>{fee}</li> })}

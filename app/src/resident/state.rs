@@ -129,13 +129,13 @@ impl Resident {
     pub(crate) fn known(self, item: &str, step: usize) -> Known {
         let mut known = Known::default();
         let now = browser::now();
-        let first = self.guide.with(|g| g.first_day());
+        let first = self.guide.with_untracked(|g| g.first_day());
         let day = if now.is_plausible() { now.day } else { first };
         known.give("day", Given::Day(day));
-        if let Some(zone) = self.zone.get() {
+        if let Some(zone) = self.zone.get_untracked() {
             known.give("zone", Given::value(&zone));
         }
-        self.answers.with(|answers| {
+        self.answers.with_untracked(|answers| {
             if answers.item == item {
                 for (fact, given) in answers.given.iter().take(step) {
                     known.give(fact, given.clone());
