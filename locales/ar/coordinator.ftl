@@ -284,6 +284,7 @@ changes-count =
     }
 changes-when = عندما { $answers }
 changes-absent = ليس في الدليل
+changes-details = المكان هو نفسه، لكن طريقة التجهيز أو السبب تغيّرا.
 changes-mark = قارن من الآن فصاعدًا
 
 ## Findings. $item is an item's name, $answers a list such as "Wet: dry"
@@ -310,7 +311,7 @@ witness-item = مثلًا: { $item }
 
 finding-uncovered-case = لا تحسم أي قاعدة هذه الحالة.
     .hint = اكتب قاعدة لها، أو حدد في شاشة البرنامج معنى السكوت.
-finding-conflicting-rules = قاعدتان في مستوى واحد ترسلان الشيء نفسه إلى مكانين مختلفين.
+finding-conflicting-rules = قواعد في مستوى واحد ترسل الشيء نفسه إلى أماكن مختلفة: { $rules }.
     .hint = غيّر شرط إحداهما، أو اجعل إحداهما تسبق الأخرى.
 finding-hazard-not-safe =
     { $problem ->
@@ -322,7 +323,7 @@ finding-hazard-not-safe =
     .hint = اختر قناة تستقبله بأمان. المواد الخطرة لا توضع أبدًا في حاوية.
 finding-hazard-acknowledged = سمح { $by } باستثناء من قاعدة سلامة مدمجة.
     .hint = تحقق من أن القانون المحلي والموقع يسمحان به وأن السبب ما زال قائمًا.
-finding-rule-never-applies = هذه القاعدة لا تحسم شيئًا أبدًا.
+finding-rule-never-applies = القاعدة «{ $id }» لا تحسم شيئًا أبدًا.
     .hint = قواعد تسبقها تحسم كل حالاتها، أو لا ينطبق شرطها على شيء. غيّرها أو احذفها.
 finding-not-listed = بعض حالات هذا الشيء جوابها «ليس في القائمة، اسأل».
     .hint = هذا مسموح. اكتب قاعدة إن كنت تعرف الجواب.
@@ -378,9 +379,9 @@ finding-broken-reference =
        *[rule] «{ $target }» غير موجود.
     }
     .hint = اختر غيره أو أضف الناقص. الاسم الفارغ يعني أنه لم يُختر شيء بعد.
-finding-circular-override = هذه القواعد يسبق بعضها بعضًا في دائرة.
+finding-circular-override = هذه القواعد يسبق بعضها بعضًا في دائرة: { $rules }.
     .hint = احذف واحدة منها من قائمة «تسبق».
-finding-destination-not-offered = ترسل القاعدة أشياء إلى المسار «{ $stream }» وهو لا يُجمع في المنطقة «{ $zone }».
+finding-destination-not-offered = ترسل القاعدة «{ $id }» أشياء إلى المسار «{ $stream }» وهو لا يُجمع في المنطقة «{ $zone }».
     .hint = أضف المسار إلى المنطقة أو اكتب قاعدة أخرى لتلك المنطقة.
 finding-duplicate-id =
     { $times ->

@@ -339,7 +339,7 @@ value-shredded-no = غير ممزق
 ## Broken
 
 fact-broken = الكسر
-ask-broken = هل هو مكسور؟
+ask-broken = هل هو مكسور أو بالٍ؟
 value-broken-yes = مكسور
 value-broken-no = سليم
 

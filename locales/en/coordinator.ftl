@@ -272,6 +272,8 @@ changes-count =
     }
 changes-when = When { $answers }
 changes-absent = Not in the guide
+# An answer whose verdict and place stayed the same.
+changes-details = The place is the same; how to get it ready, or why, is not.
 changes-mark = Compare from here on
 
 ## Findings. $item is an item's name, $answers a list such as "Wet: dry"
@@ -294,7 +296,7 @@ witness-item = For example: { $item }
 
 finding-uncovered-case = No rule decides this case.
     .hint = Write a rule for it, or say on the program screen what silence means.
-finding-conflicting-rules = Two rules of one tier send the same thing to different places.
+finding-conflicting-rules = Rules of one tier send the same thing to different places: { $rules }.
     .hint = Change the condition of one of them, or let one go before the other.
 finding-hazard-not-safe =
     { $problem ->
@@ -306,7 +308,7 @@ finding-hazard-not-safe =
     .hint = Choose a channel that takes it safely. Hazards never go to a cart or bin.
 finding-hazard-acknowledged = { $by } has allowed an exception to a built-in safety rule.
     .hint = Check that local law and the site allow it, and that the reason still holds.
-finding-rule-never-applies = This rule never decides anything.
+finding-rule-never-applies = The rule “{ $id }” never decides anything.
     .hint = Rules before it decide all its cases, or no item fits its condition. Change it or remove it.
 finding-not-listed = Some cases of this item are answered “not on the list, ask”.
     .hint = That is allowed. Write a rule if you know the answer.
@@ -362,9 +364,9 @@ finding-broken-reference =
        *[rule] “{ $target }” does not exist.
     }
     .hint = Choose another one, or add what is missing. An empty name means that nothing has been chosen yet.
-finding-circular-override = These rules go before each other in a circle.
+finding-circular-override = These rules go before each other in a circle: { $rules }.
     .hint = Remove one of them from the list “goes before”.
-finding-destination-not-offered = The rule sends things to the stream “{ $stream }”, which is not collected in the zone “{ $zone }”.
+finding-destination-not-offered = The rule “{ $id }” sends things to the stream “{ $stream }”, which is not collected in the zone “{ $zone }”.
     .hint = Add the stream to the zone, or write another rule for that zone.
 finding-duplicate-id =
     { $times ->

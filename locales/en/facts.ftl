@@ -339,7 +339,7 @@ value-shredded-no = Not shredded
 ## Broken
 
 fact-broken = Broken
-ask-broken = Is it broken?
+ask-broken = Is it broken or worn out?
 value-broken-yes = Broken
 value-broken-no = Whole
 

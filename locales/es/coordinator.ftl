@@ -272,6 +272,7 @@ changes-count =
     }
 changes-when = Cuando { $answers }
 changes-absent = No está en la guía
+changes-details = El lugar es el mismo; cambia cómo prepararlo o el porqué.
 changes-mark = Comparar desde ahora
 
 ## Findings. $item is an item's name, $answers a list such as "Wet: dry"
@@ -294,7 +295,7 @@ witness-item = Por ejemplo: { $item }
 
 finding-uncovered-case = Ninguna regla decide este caso.
     .hint = Escriba una regla, o indique en la pantalla del programa qué significa el silencio.
-finding-conflicting-rules = Dos reglas del mismo nivel mandan lo mismo a lugares distintos.
+finding-conflicting-rules = Reglas del mismo nivel mandan lo mismo a lugares distintos: { $rules }.
     .hint = Cambie la condición de una, o haga que una vaya antes que la otra.
 finding-hazard-not-safe =
     { $problem ->
@@ -306,7 +307,7 @@ finding-hazard-not-safe =
     .hint = Elija un canal que lo reciba con seguridad. Lo peligroso nunca va a un bote.
 finding-hazard-acknowledged = { $by } permitió una excepción a una regla de seguridad incluida.
     .hint = Revise que la ley local y el sitio lo permitan y que la razón siga siendo válida.
-finding-rule-never-applies = Esta regla nunca decide nada.
+finding-rule-never-applies = La regla “{ $id }” nunca decide nada.
     .hint = Otras reglas deciden antes todos sus casos, o ningún objeto cumple su condición. Cámbiela o quítela.
 finding-not-listed = Algunos casos de este objeto se responden “no está en la lista, pregunte”.
     .hint = Eso está permitido. Escriba una regla si conoce la respuesta.
@@ -362,9 +363,9 @@ finding-broken-reference =
        *[rule] No existe “{ $target }”.
     }
     .hint = Elija otro o agregue lo que falta. Un nombre vacío quiere decir que aún no se eligió nada.
-finding-circular-override = Estas reglas van unas antes que otras en círculo.
+finding-circular-override = Estas reglas van unas antes que otras en círculo: { $rules }.
     .hint = Quite una de ellas de la lista “va antes”.
-finding-destination-not-offered = La regla manda cosas al flujo “{ $stream }”, que no se recoge en la zona “{ $zone }”.
+finding-destination-not-offered = La regla “{ $id }” manda cosas al flujo “{ $stream }”, que no se recoge en la zona “{ $zone }”.
     .hint = Agregue el flujo a la zona o escriba otra regla para esa zona.
 finding-duplicate-id =
     { $times ->

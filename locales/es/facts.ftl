@@ -339,7 +339,7 @@ value-shredded-no = Sin triturar
 ## Broken
 
 fact-broken = Roto
-ask-broken = ¿Está roto?
+ask-broken = ¿Está roto o gastado?
 value-broken-yes = Roto
 value-broken-no = Entero
 
