@@ -1,5 +1,7 @@
 //! What the demo program shows of the engine.
 
+#![expect(clippy::unwrap_used, reason = "a test that cannot go on should stop")]
+
 use guide_data::{Catalog, Given, Guide, Known, Program, Step, check, demo_json};
 
 fn guide() -> Guide {
