@@ -241,10 +241,10 @@ items-all = الكل
 items-answer = الجواب
 items-asks = يطرح سؤالًا
 items-ask = جرّب
-items-ask-name = جرّب { $item } كأحد السكان
+items-ask-name = جرّب: { $item }
 items-rule = اذهب إلى القاعدة
 items-decide = قرّر
-items-decide-name = أنشئ قاعدة لـ { $item }
+items-decide-name = قرّر: { $item }
 items-count =
     { $count ->
         [zero] لا أشياء ({ $count })

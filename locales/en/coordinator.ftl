@@ -237,10 +237,10 @@ items-all = All
 items-answer = Answer
 items-asks = Asks a question
 items-ask = Try it
-items-ask-name = Try { $item } as a resident
+items-ask-name = Try it: { $item }
 items-rule = Go to the rule
 items-decide = Decide
-items-decide-name = Make a rule for { $item }
+items-decide-name = Decide: { $item }
 items-count =
     { $count ->
         [one] { $count } item

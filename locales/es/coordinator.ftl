@@ -237,10 +237,10 @@ items-all = Todo
 items-answer = Respuesta
 items-asks = Hace una pregunta
 items-ask = Probar
-items-ask-name = Probar { $item } como residente
+items-ask-name = Probar: { $item }
 items-rule = Ir a la regla
 items-decide = Decidir
-items-decide-name = Crear una regla para { $item }
+items-decide-name = Decidir: { $item }
 items-count =
     { $count ->
         [one] { $count } objeto
