@@ -5,11 +5,11 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Local rules and the staff at the place decide.
-caution-battery-lithium = Can start a fire. Never put it in any cart or bin. Cover the metal ends with tape, or put each one in its own bag. Do not crush it. { caution-local }
-caution-battery-household = Never put it in a recycling cart. Cover the ends with tape and keep batteries apart from each other. { caution-local }
-caution-battery-lead-acid = Holds acid that burns and lead that poisons. Keep it upright and do not open it. Never put it in any cart or bin. { caution-local }
-caution-sharps = Can hurt and infect the people who sort. Never put it loose in any cart or bin. Drop it at once into a strong container that cannot be pierced, with a tight lid. Never reach into a cart for it. { caution-local }
-caution-medicine = Keep it away from children and pets. Take it to a take-back place first of all. Do not flush it unless its label says so. { caution-local }
+caution-battery-lithium = Lithium batteries can start a fire. Never put them, or things that hold them, in any cart or bin. Cover the metal ends of loose batteries with tape, or put each one in its own bag. Do not crush or open them. { caution-local }
+caution-battery-household = Batteries can leak or start a fire. Never put them in any cart or bin. Cover the ends with tape and keep them apart from each other. { caution-local }
+caution-battery-lead-acid = This battery holds acid that burns and lead that poisons. Keep it upright and do not open it. Never put it in any cart or bin. { caution-local }
+caution-sharps = Needles and lancets can hurt and infect the people who sort. Never put them loose in any cart or bin. Drop them at once into a strong container that cannot be pierced, with a tight lid. Never reach into a cart for one. { caution-local }
+caution-medicine = Keep medicine away from children and pets. Take it to a take-back place first of all. Do not flush it unless its label says so. { caution-local }
 caution-pressurised = Can burst when it is crushed, pierced or heated, even when it seems empty. Never put it in any cart or bin. { caution-local }
 caution-flammable = Catches fire easily. Keep it closed, away from heat and sparks. Never put it in any cart or bin and never pour it out. { caution-local }
 caution-toxic = Poisonous. Keep it in its own container with the label on. Never put it in any cart or bin, never pour it out, never mix it with anything. { caution-local }

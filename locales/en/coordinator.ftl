@@ -303,16 +303,16 @@ finding-hazard-not-safe =
         [no-channel] The hazard “{ $class }” has no channel.
         [unknown-channel] The hazard “{ $class }” goes to a channel that does not exist.
         [channel-does-not-take-it] The hazard “{ $class }” goes to a channel that is not marked safe for it.
-       *[rule] A rule sends the hazard “{ $class }” to a place that is not safe for it.
+       *[rule] The rule “{ $id }” sends the hazard “{ $class }” to a place that is not safe for it.
     }
     .hint = Choose a channel that takes it safely. Hazards never go to a cart or bin.
-finding-hazard-acknowledged = { $by } has allowed an exception to a built-in safety rule.
+finding-hazard-acknowledged = { $by } has allowed an exception to a built-in safety rule: “{ $id }”.
     .hint = Check that local law and the site allow it, and that the reason still holds.
 finding-rule-never-applies = The rule “{ $id }” never decides anything.
     .hint = Rules before it decide all its cases, or no item fits its condition. Change it or remove it.
 finding-not-listed = Some cases of this item are answered “not on the list, ask”.
     .hint = That is allowed. Write a rule if you know the answer.
-finding-missing-provenance = Nobody can see where this decision comes from. Missing: { $missing }.
+finding-missing-provenance = Nobody can see where the decision of the rule “{ $id }” comes from. Missing: { $missing }.
     .hint = Enter who decided, from what source, and when it was last confirmed with the plant.
 finding-missing-translation =
     { $state ->
@@ -371,8 +371,8 @@ finding-destination-not-offered = The rule “{ $id }” sends things to the str
 finding-duplicate-id =
     { $times ->
         [0] Something here has no id.
-        [one] This id is used { $times } time.
-       *[other] This id is used { $times } times.
+        [one] The id “{ $id }” is used { $times } time.
+       *[other] The id “{ $id }” is used { $times } times.
     }
     .hint = Give each its own id. Links, labels and translations hang on it.
 finding-suspicious-text =

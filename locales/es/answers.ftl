@@ -5,11 +5,11 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Deciden las reglas locales y el personal del lugar.
-caution-battery-lithium = Puede causar un incendio. Nunca la ponga en ningún bote. Cubra las puntas de metal con cinta, o ponga cada una en su propia bolsa. No la aplaste. { caution-local }
-caution-battery-household = Nunca la ponga en el bote de reciclaje. Cubra las puntas con cinta y guarde las pilas separadas. { caution-local }
-caution-battery-lead-acid = Tiene ácido que quema y plomo que envenena. Manténgala de pie y no la abra. Nunca la ponga en ningún bote. { caution-local }
-caution-sharps = Puede herir e infectar a quienes clasifican. Nunca la ponga suelta en ningún bote. Échela enseguida en un recipiente fuerte que no se pueda perforar, con tapa firme. Nunca meta la mano en un bote para sacarla. { caution-local }
-caution-medicine = Guárdelo lejos de niños y mascotas. Antes que nada, llévelo a un lugar que lo reciba. No lo eche al inodoro, salvo que la etiqueta lo diga. { caution-local }
+caution-battery-lithium = Las baterías de litio pueden causar un incendio. Nunca las ponga en ningún bote, ni tampoco los aparatos que las llevan. Cubra con cinta las puntas de metal de las baterías sueltas, o ponga cada una en su propia bolsa. No las aplaste ni las abra. { caution-local }
+caution-battery-household = Las pilas pueden derramarse o causar un incendio. Nunca las ponga en ningún bote. Cubra las puntas con cinta y guárdelas separadas. { caution-local }
+caution-battery-lead-acid = Esta batería tiene ácido que quema y plomo que envenena. Manténgala de pie y no la abra. Nunca la ponga en ningún bote. { caution-local }
+caution-sharps = Las agujas y lancetas pueden herir e infectar a quienes clasifican. Nunca las ponga sueltas en ningún bote. Échelas enseguida en un recipiente fuerte que no se pueda perforar, con tapa firme. Nunca meta la mano en un bote para sacar una. { caution-local }
+caution-medicine = Guarde los medicamentos lejos de niños y mascotas. Antes que nada, llévelos a un lugar que los reciba. No los eche al inodoro, salvo que la etiqueta lo diga. { caution-local }
 caution-pressurised = Puede reventar si se aplasta, se perfora o se calienta, aunque parezca vacío. Nunca lo ponga en ningún bote. { caution-local }
 caution-flammable = Se incendia con facilidad. Manténgalo cerrado, lejos del calor y las chispas. Nunca lo ponga en ningún bote ni lo derrame. { caution-local }
 caution-toxic = Es venenoso. Déjelo en su propio envase con la etiqueta. Nunca lo ponga en ningún bote, no lo derrame ni lo mezcle con nada. { caution-local }

@@ -302,16 +302,16 @@ finding-hazard-not-safe =
         [no-channel] El peligro “{ $class }” no tiene canal.
         [unknown-channel] El peligro “{ $class }” va a un canal que no existe.
         [channel-does-not-take-it] El peligro “{ $class }” va a un canal que no está marcado como seguro para él.
-       *[rule] Una regla manda el peligro “{ $class }” a un lugar que no es seguro para él.
+       *[rule] La regla “{ $id }” manda el peligro “{ $class }” a un lugar que no es seguro para él.
     }
     .hint = Elija un canal que lo reciba con seguridad. Lo peligroso nunca va a un bote.
-finding-hazard-acknowledged = { $by } permitió una excepción a una regla de seguridad incluida.
+finding-hazard-acknowledged = { $by } permitió una excepción a una regla de seguridad incluida: “{ $id }”.
     .hint = Revise que la ley local y el sitio lo permitan y que la razón siga siendo válida.
 finding-rule-never-applies = La regla “{ $id }” nunca decide nada.
     .hint = Otras reglas deciden antes todos sus casos, o ningún objeto cumple su condición. Cámbiela o quítela.
 finding-not-listed = Algunos casos de este objeto se responden “no está en la lista, pregunte”.
     .hint = Eso está permitido. Escriba una regla si conoce la respuesta.
-finding-missing-provenance = No se ve de dónde viene esta decisión. Falta: { $missing }.
+finding-missing-provenance = No se ve de dónde viene la decisión de la regla “{ $id }”. Falta: { $missing }.
     .hint = Indique quién lo decidió, con qué fuente y cuándo se confirmó por última vez con la planta.
 finding-missing-translation =
     { $state ->
@@ -370,8 +370,8 @@ finding-destination-not-offered = La regla “{ $id }” manda cosas al flujo �
 finding-duplicate-id =
     { $times ->
         [0] Algo aquí no tiene id.
-        [one] Este id se usa { $times } vez.
-       *[other] Este id se usa { $times } veces.
+        [one] El id “{ $id }” se usa { $times } vez.
+       *[other] El id “{ $id }” se usa { $times } veces.
     }
     .hint = Dé a cada uno su propio id. De él dependen enlaces, etiquetas y traducciones.
 finding-suspicious-text =

@@ -35,8 +35,13 @@ fn findings() -> BTreeMap<String, BTreeSet<String>> {
             let call = l.before.rsplit("Finding::new(").next().unwrap_or_default();
             l.before.contains("Finding::new(") && !call.contains('"') && call.ends_with(',')
         };
-        let args: BTreeSet<String> =
+        let mut args: BTreeSet<String> =
             all.iter().filter(|l| l.before.ends_with(".arg(")).map(|l| l.text.clone()).collect();
+        // `Finding::new` names the place, `Finding::rules` the rules.
+        args.extend(["id".to_owned(), "field".to_owned()]);
+        if text.contains(".rules(") {
+            args.insert("rules".to_owned());
+        }
         for code in all.iter().filter(is_code) {
             found.entry(code.text.clone()).or_default().extend(args.clone());
         }
