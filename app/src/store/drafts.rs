@@ -1,7 +1,7 @@
 //! Drafts in IndexedDB, each with a revision number, so that two windows on one program never
 //! write over each other's work.
 
-use rexie::{ObjectStore, Rexie, TransactionMode};
+use rexie::{ObjectStore, Rexie, Transaction, TransactionMode, TransactionResult};
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::JsValue;
 
@@ -93,6 +93,15 @@ pub(crate) async fn read(id: &str) -> Result<Option<Draft>, StoreProblem> {
     Ok(found.as_ref().and_then(from_js))
 }
 
+/// Waits until a transaction is on the disk. A disk without room takes the writes and gives the whole
+/// transaction up at its end, which is no error to the library; nothing else gives ours up there.
+async fn finish(transaction: Transaction) -> Result<(), StoreProblem> {
+    match transaction.done().await.map_err(|e| problem(&e))? {
+        TransactionResult::Committed => Ok(()),
+        TransactionResult::Aborted => Err(StoreProblem::Full),
+    }
+}
+
 /// Writes a draft whose `revision` is the one this window last saw, and returns the new one.
 /// Looking and writing are one transaction, so no other window can come between.
 pub(crate) async fn write(draft: &Draft) -> Result<u64, StoreProblem> {
@@ -107,7 +116,7 @@ pub(crate) async fn write(draft: &Draft) -> Result<u64, StoreProblem> {
     }
     let next = Draft { revision: draft.revision + 1, ..draft.clone() };
     store.put(&to_js(&next)?, None).await.map_err(|e| problem(&e))?;
-    transaction.done().await.map_err(|e| problem(&e))?;
+    finish(transaction).await?;
     Ok(next.revision)
 }
 
@@ -117,6 +126,6 @@ pub(crate) async fn remove(id: &str) -> Result<(), StoreProblem> {
     let transaction = database.transaction(&[STORE], TransactionMode::ReadWrite).map_err(|e| problem(&e))?;
     let store = transaction.store(STORE).map_err(|e| problem(&e))?;
     store.delete(id.into()).await.map_err(|e| problem(&e))?;
-    transaction.done().await.map_err(|e| problem(&e))?;
+    finish(transaction).await?;
     Ok(())
 }
