@@ -264,7 +264,11 @@ impl Browser {
     /// When it does not in time.
     #[track_caller]
     pub fn see_text(&self, css: &str, part: &str) {
-        let script = format!("document.querySelector({})?.innerText.includes({})", json!(css), json!(part));
+        let script = format!(
+            "document.querySelector({})?.innerText.replace(/[\\u2066-\\u2069]/g, '').includes({})",
+            json!(css),
+            json!(part)
+        );
         self.wait(&format!("\"{css}\" to say \"{part}\""), &script);
     }
 
@@ -281,7 +285,8 @@ impl Browser {
         self.run(script, &[json!(css)]).as_u64().unwrap_or_default()
     }
 
-    /// The text of an element as it is shown; of the first, if there are several.
+    /// The text of an element as it is shown, without the marks that isolate values in it; of the first, if
+    /// there are several.
     ///
     /// # Panics
     /// When there is none in time.
@@ -290,14 +295,15 @@ impl Browser {
     pub fn text(&self, css: &str) -> String {
         self.exist(css);
         let text = self.run("return document.querySelector(arguments[0]).innerText", &[json!(css)]);
-        text.as_str().unwrap_or_default().to_owned()
+        text.as_str().map(without_isolates).unwrap_or_default()
     }
 
     /// The texts of all such elements.
     #[must_use]
     pub fn texts(&self, css: &str) -> Vec<String> {
         let script = "return [...document.querySelectorAll(arguments[0])].map((e) => e.innerText.trim())";
-        serde_json::from_value(self.run(script, &[json!(css)])).unwrap_or_default()
+        let texts: Vec<String> = serde_json::from_value(self.run(script, &[json!(css)])).unwrap_or_default();
+        texts.iter().map(|text| without_isolates(text)).collect()
     }
 
     /// An attribute of an element.
@@ -335,6 +341,9 @@ impl Browser {
     /// When it cannot be clicked in time.
     #[track_caller]
     pub fn click(&self, css: &str) {
+        // People scroll until a thing is in front of them, not under the bar at the top.
+        let script = "document.querySelector(arguments[0])?.scrollIntoView({ block: 'center' })";
+        self.run(script, &[json!(css)]);
         self.act(css, "click", &json!({}));
     }
 
@@ -544,6 +553,11 @@ impl Browser {
         }
         fail(&report)
     }
+}
+
+/// A text without the invisible marks around values in a sentence (U+2066 to U+2069).
+fn without_isolates(text: &str) -> String {
+    text.chars().filter(|c| !('\u{2066}'..='\u{2069}').contains(c)).collect()
 }
 
 impl Drop for Browser {

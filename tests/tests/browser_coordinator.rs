@@ -80,6 +80,9 @@ fn an_edited_rule_changes_the_residents_answer_at_once_and_undo_takes_it_back() 
     browser.see("#changes li[data-id=juice-box]");
     let changed = browser.count("#changes li");
     assert!((3..10).contains(&changed), "{changed} items changed");
+    browser.see(SAVED);
+    // The picture: the rule from its beginning, and beside it what the edit did.
+    browser.run("document.querySelector('#changes').scrollIntoView(); scrollTo(0, 0);", &[]);
     browser.screenshot("coordinator");
 
     browser.click("#undo");
@@ -198,6 +201,14 @@ fn two_windows_on_one_program_lose_nothing_of_each_others_work() {
     browser.assert_calm();
 }
 
+/// Wherever the page is scrolled to, the element is in view, and nothing lies over it.
+fn in_view(browser: &Browser, css: &str) {
+    let script = "scrollTo(0, document.body.scrollHeight);
+        const e = document.querySelector(arguments[0]), r = e.getBoundingClientRect();
+        return e.contains(document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2))";
+    assert_eq!(browser.run(script, &[json!(css)]), true, "{css} is out of view");
+}
+
 /// Exports with the button of a banner and reads the file.
 fn exported(browser: &Browser, button: &str) -> Value {
     browser.keep_downloads();
@@ -212,14 +223,18 @@ fn exported(browser: &Browser, button: &str) -> Value {
 fn a_full_disk_is_said_loudly_and_export_still_works() {
     let server = Server::site();
     let mut browser = Browser::start(DESK);
-    open_demo(&browser, &server);
+    // Before the page is opened: the browser remembers for a while how much room there was.
     let origin = server.url("");
     let origin = origin.trim_end_matches('/');
     browser.devtools("Storage.overrideQuotaForOrigin", &json!({ "origin": origin, "quotaSize": 1 }));
-    browser.write(&field("contact.phone"), "555-0161");
+    browser.go(&server.url("coordinator.html"));
+    browser.click("#open-demo");
+    browser.see("#program-screen");
     browser.see("#cannot-save");
     browser.see("#save-status[data-state=failed]");
-    assert!(browser.text("#cannot-save").len() > 20);
+    browser.write(&field("contact.phone"), "555-0161");
+    assert!(browser.text("#cannot-save").contains("no room left"), "{}", browser.text("#cannot-save"));
+    in_view(&browser, "#cannot-save");
     let program = exported(&browser, "#cannot-save-export");
     assert_eq!(contact(&program, "phone"), "555-0161");
     // Room again: it is kept without the person typing anything anew.

@@ -43,7 +43,6 @@ fn after_the_first_visit_everything_works_with_the_network_gone() {
     browser.see("#answer .verdict");
     assert_eq!(browser.attribute("#answer .verdict", "data-verdict").as_deref(), Some("yes"));
     assert_eq!(browser.attribute(".destination", "data-stream").as_deref(), Some("recycling"));
-    browser.see(".prepare");
     browser.see(".why");
 
     // A language that was never opened.
