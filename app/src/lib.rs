@@ -44,7 +44,10 @@
 //! `#print-stream`, `#print-language-<n>`, `#print-make`, `#print-status`, `#preflight`,
 //! `.preview`, `#print-download`. After a panic: `#recover`, `#recover-reload`, `#recover-download`.
 
-#![expect(unreachable_pub, reason = "the component macro writes public items whatever visibility is asked for")]
+#![expect(
+    unreachable_pub,
+    reason = "the component macro writes public items whatever visibility is asked for"
+)]
 
 mod address;
 mod browser;

@@ -61,17 +61,16 @@ impl Words {
             }
         }
         let same = guide.items.iter().map(|i| &i.id).eq(self.indexed.iter());
-        let (index, indexed) = if renamed || !same {
-            index(&pack, guide)
-        } else {
-            (self.index.clone(), self.indexed.clone())
-        };
+        let (index, indexed) =
+            if renamed || !same { index(&pack, guide) } else { (self.index.clone(), self.indexed.clone()) };
         Self { messages: self.messages.clone(), pack: Arc::new(pack), index, indexed }
     }
 
     /// Whether both say the same.
     pub(crate) fn same(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.messages, &other.messages) && self.indexed == other.indexed && self.pack == other.pack
+        Arc::ptr_eq(&self.messages, &other.messages)
+            && self.indexed == other.indexed
+            && self.pack == other.pack
     }
 
     /// The language's tag.
@@ -143,9 +142,13 @@ impl Words {
                 let high = stated(at_most).or_else(|| stated(under));
                 match (low, high) {
                     (Some(low), Some(high)) => t!(self.messages, "range-between", low = low, high = high),
-                    (Some(low), None) if at_least.is_some() => t!(self.messages, "range-at-least", value = low),
+                    (Some(low), None) if at_least.is_some() => {
+                        t!(self.messages, "range-at-least", value = low)
+                    }
                     (Some(low), None) => t!(self.messages, "range-over", value = low),
-                    (None, Some(high)) if at_most.is_some() => t!(self.messages, "range-at-most", value = high),
+                    (None, Some(high)) if at_most.is_some() => {
+                        t!(self.messages, "range-at-most", value = high)
+                    }
                     (None, Some(high)) => t!(self.messages, "range-under", value = high),
                     (None, None) => t!(self.messages, "range-any"),
                 }

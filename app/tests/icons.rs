@@ -68,11 +68,7 @@ const OWN: &[(&str, &str, &str)] = &[
         "0 0 48 48",
         r#"<path fill-rule="evenodd" d="M6 12C6 4 42 4 42 12V13H6ZM8 15H40L36 44H12ZM9.5 11H38.5C36 7.5 12 7.5 9.5 11Z"/>"#,
     ),
-    (
-        "tool",
-        "0 0 48 48",
-        r#"<path fill-rule="evenodd" d="M6 8H30C36 8 40 11 42 16H32V20H27V44H19V20H6Z"/>"#,
-    ),
+    ("tool", "0 0 48 48", r#"<path fill-rule="evenodd" d="M6 8H30C36 8 40 11 42 16H32V20H27V44H19V20H6Z"/>"#),
     (
         "brush",
         "0 0 48 48",
@@ -98,11 +94,7 @@ const OWN: &[(&str, &str, &str)] = &[
         "0 0 48 48",
         r#"<path fill-rule="evenodd" d="M24 2A16 18 0 1 0 24 38A16 18 0 1 0 24 2ZM24 6A12 14 0 1 1 24 34A12 14 0 1 1 24 6ZM22 40H26V46H22ZM16 22L28 10L30 12L18 24ZM20 28L32 16L33 19L23 29Z"/>"#,
     ),
-    (
-        "plant-pot",
-        "0 0 48 48",
-        r#"<path fill-rule="evenodd" d="M8 8H40V16H8ZM11 18H37L33 45H15Z"/>"#,
-    ),
+    ("plant-pot", "0 0 48 48", r#"<path fill-rule="evenodd" d="M8 8H40V16H8ZM11 18H37L33 45H15Z"/>"#),
     (
         "tube",
         "0 0 48 48",
@@ -164,7 +156,10 @@ fn screens_and_sheets_draw_the_same_pictograms() {
         std::fs::write(&file, sheet()).unwrap();
     }
     let written = std::fs::read_to_string(&file).unwrap();
-    assert!(written == sheet(), "icons.svg is not what print draws: run this test with LIDLEAF_WRITE_ICONS=1");
+    assert!(
+        written == sheet(),
+        "icons.svg is not what print draws: run this test with LIDLEAF_WRITE_ICONS=1"
+    );
 }
 
 #[test]

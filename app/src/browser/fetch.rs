@@ -29,8 +29,7 @@ impl FetchProblem {
 /// Reads a file of the published folder as text; the path is relative to the page.
 pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {
     let window = web_sys::window().ok_or(FetchProblem::Unreachable)?;
-    let answer =
-        JsFuture::from(window.fetch_with_str(path)).await.map_err(|_| FetchProblem::Unreachable)?;
+    let answer = JsFuture::from(window.fetch_with_str(path)).await.map_err(|_| FetchProblem::Unreachable)?;
     let response: web_sys::Response = answer.dyn_into().map_err(|_| FetchProblem::Broken)?;
     if !response.ok() {
         return Err(if response.status() == 404 { FetchProblem::Missing } else { FetchProblem::Unreachable });

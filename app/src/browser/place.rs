@@ -26,8 +26,11 @@ pub(crate) fn position(done: impl FnOnce(Option<Position>) + 'static) {
         Closure::once_into_js(move |_: JsValue| refused(None))
     };
     let asked = web_sys::window().and_then(|w| w.navigator().geolocation().ok()).is_some_and(|geo| {
-        geo.get_current_position_with_error_callback(on_success.unchecked_ref(), Some(on_refusal.unchecked_ref()))
-            .is_ok()
+        geo.get_current_position_with_error_callback(
+            on_success.unchecked_ref(),
+            Some(on_refusal.unchecked_ref()),
+        )
+        .is_ok()
     });
     if !asked {
         refused(None);

@@ -5,10 +5,10 @@ use std::sync::Arc;
 use guide_data::{Catalog, Guide, LanguagePack};
 use leptos::mount::mount_to;
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 use locales::{Lang, negotiate, supported, t};
 use serde::Deserialize;
 use wasm_bindgen::JsCast as _;
+use wasm_bindgen_futures::spawn_local;
 
 use super::autosave::Autosave;
 use super::desk::Desk;

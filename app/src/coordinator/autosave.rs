@@ -5,9 +5,9 @@ use std::time::Duration;
 
 use guide_data::Program;
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 use locales::t;
 use wasm_bindgen::{JsCast as _, JsValue};
+use wasm_bindgen_futures::spawn_local;
 
 use super::desk::{Desk, Draft, Saving};
 use crate::browser;
@@ -207,7 +207,8 @@ impl Autosave {
             (Some(left), Some(stored)) => left.revision != stored.revision,
             _ => false,
         };
-        let (source, dirty) = if ahead { (stored.as_ref().unwrap_or(chosen), false) } else { (chosen, left.is_some()) };
+        let (source, dirty) =
+            if ahead { (stored.as_ref().unwrap_or(chosen), false) } else { (chosen, left.is_some()) };
         if let (true, Some(left)) = (ahead, &left) {
             // Another window saved after the page that left these edits: they get a draft of their own.
             let name = t!(words.messages, "draft-second-version", name = left.name.clone());

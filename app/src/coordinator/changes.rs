@@ -43,14 +43,18 @@ fn one(desk: Desk, change: Change) -> AnyView {
     let when = (!change.answers.is_empty())
         .then(|| t!(w.messages, "changes-when", answers = answers(&w, &change.answers)));
     let item = change.item.clone();
+    // Verdict and place are the same: then it is the steps, the reason or the caution that differ.
+    let same = matches!((&change.before, &change.after), (Some(a), Some(b)) if a.same_place(b));
     view! {
         <li data-id=change.item.clone()>
             <button type="button" class="finding-go" on:click=move |_| desk.go(Tab::Items, &item)>
                 <strong>{subject(&w, &change.item, change.part.as_deref())}</strong>
             </button>
             <p class="from-to">
-                {verdict(&w, change.before.as_ref())}<span aria-hidden="true">" → "</span>{verdict(&w, change.after.as_ref())}
+                {(!same).then(|| view! { {verdict(&w, change.before.as_ref())}<span aria-hidden="true">" → "</span> })}
+                {verdict(&w, change.after.as_ref())}
             </p>
+            {same.then(|| view! { <p>{t!(w.messages, "changes-details")}</p> })}
             {when.map(|text| view! { <p class="quiet">{text}</p> })}
         </li>
     }

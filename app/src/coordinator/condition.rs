@@ -1,7 +1,7 @@
 //! A rule's condition as rows: all of, any of, not; a fact with values, a measure with bounds.
 
-use guide_data::{Bounds, Condition, DEEPEST_CONDITION, FACTS, FactKind, IdSource, OneOf, Program};
 use guide_data::standard::CATEGORIES;
+use guide_data::{Bounds, Condition, DEEPEST_CONDITION, FACTS, FactKind, IdSource, OneOf, Program};
 use leptos::prelude::*;
 use locales::t;
 
@@ -80,9 +80,11 @@ fn shape(condition: &Condition) -> String {
 /// A new row for a fact.
 fn row_for(fact: &str) -> Condition {
     match guide_data::fact(fact).map(|f| f.kind) {
-        Some(FactKind::Measure(_) | FactKind::Day) => {
-            Condition::Measure(Bounds { fact: fact.to_owned(), at_least: Some(String::new()), ..Bounds::default() })
-        }
+        Some(FactKind::Measure(_) | FactKind::Day) => Condition::Measure(Bounds {
+            fact: fact.to_owned(),
+            at_least: Some(String::new()),
+            ..Bounds::default()
+        }),
         _ => Condition::Is(OneOf { fact: fact.to_owned(), of: Vec::new() }),
     }
 }

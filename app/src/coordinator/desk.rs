@@ -295,7 +295,11 @@ impl Desk {
 
     /// Goes to a screen, and to something on it.
     pub(crate) fn go(self, tab: Tab, id: &str) {
-        browser::go(&if id.is_empty() { format!("/{}", tab.code()) } else { format!("/{}/{id}", tab.code()) });
+        browser::go(&if id.is_empty() {
+            format!("/{}", tab.code())
+        } else {
+            format!("/{}/{id}", tab.code())
+        });
     }
 }
 

@@ -362,6 +362,14 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
         let id = desk.chosen.get();
         all.with(|all| all.iter().any(|(known, _)| *known == id)).then_some(id)
     });
+    // On a small screen the fields stand below the list: choosing an entry leads to them.
+    Effect::new(move |before: Option<Option<String>>| {
+        let now = chosen.get();
+        if now.is_some() && before.is_some_and(|b| b != now) {
+            crate::browser::focus("chosen");
+        }
+        now
+    });
     let add_one = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
         let id = free_id(&slug(&fresh.get_untracked(), code), &all.get_untracked());
@@ -416,7 +424,7 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
                         let words = desk.words.get_untracked();
                         let (gone, remove) = (id.clone(), remove.clone());
                         view! {
-                            <h3 id="chosen" tabindex="-1"><code dir="ltr">{id.clone()}</code></h3>
+                            <h2 id="chosen" tabindex="-1"><code dir="ltr">{id.clone()}</code></h2>
                             {editor(id)}
                             <p><button type="button" class="plain danger" id=format!("{code}-remove")
                                 on:click=move |_| desk.edit(&format!("remove {gone}"), |p| remove(p, &gone))>
@@ -501,14 +509,18 @@ pub(crate) fn ordered(
     let get = lens.get.clone();
     let chosen = Memo::new(move |_| desk.program.with(|p| get(p)));
     let name = move |id: &str| {
-        choices.with(|all| all.iter().find(|(v, _)| v == id).map_or_else(|| id.to_owned(), |(_, n)| n.clone()))
+        choices
+            .with(|all| all.iter().find(|(v, _)| v == id).map_or_else(|| id.to_owned(), |(_, n)| n.clone()))
     };
     let id = field_id(&format!("{what}.add"));
     let what = what.to_owned();
     let set = move |all: Vec<String>| desk.edit(&what, |p| (lens.set)(p, all));
     let words = desk.words.get_untracked();
-    let (remove_word, up_word, add_word) =
-        (t!(words.messages, "list-remove"), t!(words.messages, "list-up"), t!(words.messages, "list-add-one"));
+    let (remove_word, up_word, add_word) = (
+        t!(words.messages, "list-remove"),
+        t!(words.messages, "list-up"),
+        t!(words.messages, "list-add-one"),
+    );
     let (set_rows, set_add) = (set.clone(), set);
     view! {
         <fieldset class="ordered wide">

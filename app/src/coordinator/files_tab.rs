@@ -2,9 +2,9 @@
 
 use guide_data::{LARGEST_FILE, LoadProblem, Program};
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 use locales::{DateStyle, t};
 use wasm_bindgen_futures::JsFuture;
+use wasm_bindgen_futures::spawn_local;
 
 use super::autosave::Autosave;
 use super::desk::{Desk, Tab};
@@ -72,7 +72,11 @@ pub(crate) fn files(desk: Desk, save: Autosave) -> AnyView {
             let refuse = |problem: &LoadProblem, text: Option<String>| {
                 refused.set(Some(Refused { message: load_problem(desk, problem), name: name.clone(), text }));
             };
-            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a size in whole bytes")]
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                reason = "a size in whole bytes"
+            )]
             let bytes = file.size() as usize;
             if bytes > LARGEST_FILE {
                 refuse(&LoadProblem::TooLarge { bytes }, None);
@@ -137,7 +141,7 @@ fn refusal(desk: Desk, refused: RwSignal<Option<Refused>>, what: Refused) -> Any
     });
     view! {
         <div class="notice" role="alert" id="import-problem">
-            <h3>{t!(m, "import-refused", name = what.name.chars().take(80).collect::<String>())}</h3>
+            <h2>{t!(m, "import-refused", name = what.name.chars().take(80).collect::<String>())}</h2>
             <p dir="auto">{what.message}</p>
             <p>{t!(m, "import-unchanged")}</p>
             <p class="row">
@@ -189,7 +193,8 @@ fn Drafts(desk: Desk, save: Autosave) -> impl IntoView {
                 match save.reopen(&id).await {
                     Ok(()) => desk.go(Tab::Program, ""),
                     Err(problem) => {
-                        let text = desk.words.with_untracked(|w| w.say(&format!("save-problem-{}", problem.code())));
+                        let text =
+                            desk.words.with_untracked(|w| w.say(&format!("save-problem-{}", problem.code())));
                         desk.notice.set(Some(text));
                     }
                 }
@@ -212,7 +217,7 @@ fn Drafts(desk: Desk, save: Autosave) -> impl IntoView {
     };
     view! {
         <section aria-labelledby="drafts-title">
-            <h3 id="drafts-title">{desk.words.with_untracked(|w| t!(w.messages, "drafts-title"))}</h3>
+            <h2 id="drafts-title">{desk.words.with_untracked(|w| t!(w.messages, "drafts-title"))}</h2>
             {move || list.with(Vec::is_empty).then(|| desk.words.with(|w| view! { <p class="quiet">{t!(w.messages, "drafts-none")}</p> }))}
             <ul class="rows" id="drafts">
                 <For each=move || list.get() key=|d| (d.id.clone(), d.revision) let(draft)>{row(draft)}</For>

@@ -12,7 +12,11 @@ use crate::words::Words;
 const SHOWN: usize = 60;
 
 /// A message with values that are known only as a map.
-pub(crate) fn fill<'a>(words: &Words, key: &str, args: impl IntoIterator<Item = (&'a str, &'a str)>) -> Option<String> {
+pub(crate) fn fill<'a>(
+    words: &Words,
+    key: &str,
+    args: impl IntoIterator<Item = (&'a str, &'a str)>,
+) -> Option<String> {
     let mut values = Args::new();
     for (name, value) in args {
         values.set(name.to_owned(), Value::from(value.to_owned()));
@@ -25,7 +29,12 @@ pub(crate) fn answers(words: &Words, answers: &[(String, ValueLabel)]) -> String
     let said: Vec<String> = answers
         .iter()
         .map(|(fact, label)| {
-            t!(words.messages, "fact-value", fact = words.say(&format!("fact-{fact}")), value = words.value(fact, label))
+            t!(
+                words.messages,
+                "fact-value",
+                fact = words.say(&format!("fact-{fact}")),
+                value = words.value(fact, label)
+            )
         })
         .collect();
     words.messages.list_and(&said)
@@ -36,7 +45,12 @@ pub(crate) fn subject(words: &Words, item: &str, part: Option<&str>) -> String {
     match part {
         None => words.item(item),
         Some(part) => {
-            t!(words.messages, "item-part", item = words.item(item), part = words.say(&format!("part-{part}")))
+            t!(
+                words.messages,
+                "item-part",
+                item = words.item(item),
+                part = words.say(&format!("part-{part}"))
+            )
         }
     }
 }
@@ -45,7 +59,8 @@ pub(crate) fn subject(words: &Words, item: &str, part: Option<&str>) -> String {
 #[component]
 pub(crate) fn Findings(desk: Desk) -> impl IntoView {
     let all = Memo::new(move |_| desk.checked.with(|c| c.findings.clone()));
-    let count = move |severity: Severity| all.with(|all| all.iter().filter(|f| f.severity == severity).count());
+    let count =
+        move |severity: Severity| all.with(|all| all.iter().filter(|f| f.severity == severity).count());
     let summary = move || {
         desk.words.with(|w| {
             t!(
@@ -95,6 +110,8 @@ fn one(desk: Desk, finding: Finding) -> AnyView {
     });
     let tab = Tab::of_place(&finding.place.kind);
     let place = finding.place.clone();
+    // Most messages name their place themselves.
+    let place_id = if message.contains(&place.id) { String::new() } else { place.id.clone() };
     let go = move |_| {
         let id = match place.kind.as_str() {
             // Containers are edited with their stream, hazards on the program's screen.
@@ -109,10 +126,11 @@ fn one(desk: Desk, finding: Finding) -> AnyView {
         browser::focus("screen-title");
     };
     view! {
-        <li class=format!("finding {severity}") data-code=finding.code.clone() data-severity=severity>
+        <li class=format!("finding is-{severity}") data-code=finding.code.clone() data-severity=severity>
             <button type="button" class="finding-go" on:click=go>
                 <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
                 <span class="finding-text" dir="auto">{message}</span>
+                {(!place_id.is_empty()).then(|| view! { " "<code dir="ltr">{place_id}</code> })}
             </button>
             {witness.map(|text| view! { <p class="witness" dir="auto">{text}</p> })}
             {hint.map(|text| view! { <p class="quiet" dir="auto">{text}</p> })}

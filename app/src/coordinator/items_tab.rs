@@ -69,7 +69,12 @@ pub(crate) fn items(desk: Desk) -> AnyView {
         all.get()
             .into_iter()
             .filter(|r| answer.is_empty() || r.answer == answer)
-            .filter(|r| wanted.is_empty() || browser::fold(&r.name).contains(&wanted) || r.id.contains(&wanted) || r.id == chosen)
+            .filter(|r| {
+                wanted.is_empty()
+                    || browser::fold(&r.name).contains(&wanted)
+                    || r.id.contains(&wanted)
+                    || r.id == chosen
+            })
             .collect::<Vec<_>>()
     };
     let answers = move || -> Vec<Choice> {
@@ -108,7 +113,8 @@ pub(crate) fn items(desk: Desk) -> AnyView {
 fn one(desk: Desk, row: Row) -> AnyView {
     let w = desk.words.get_untracked();
     let m = &w.messages;
-    let answer = if row.answer == "asks" { t!(m, "items-asks") } else { w.say(&format!("verdict-{}", row.answer)) };
+    let answer =
+        if row.answer == "asks" { t!(m, "items-asks") } else { w.say(&format!("verdict-{}", row.answer)) };
     let (id, asked) = (row.id.clone(), row.id.clone());
     let decide = move |_| decide(desk, &id);
     let ask = move |_| {
@@ -116,8 +122,10 @@ fn one(desk: Desk, row: Row) -> AnyView {
         browser::focus("ask-panel");
     };
     let rule = row.rule.filter(|r| desk.program.with_untracked(|p| p.rule(r).is_some()));
-    let (decide_label, ask_label) =
-        (t!(m, "items-decide-name", item = row.name.clone()), t!(m, "items-ask-name", item = row.name.clone()));
+    let (decide_label, ask_label) = (
+        t!(m, "items-decide-name", item = row.name.clone()),
+        t!(m, "items-ask-name", item = row.name.clone()),
+    );
     view! {
         <li class="item-row" data-id=row.id.clone() class:marked={let id = row.id.clone(); move || desk.chosen.get() == id}>
             <Pictogram id=row.pictogram/>

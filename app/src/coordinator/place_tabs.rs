@@ -35,7 +35,9 @@ fn stream(desk: Desk, id: &str) -> AnyView {
     let owner = id.to_owned();
     let containers = Memo::new(move |_| {
         desk.program.with(|p| {
-            p.stream(&owner).map(|s| s.containers.iter().map(|c| c.id.clone()).collect::<Vec<_>>()).unwrap_or_default()
+            p.stream(&owner)
+                .map(|s| s.containers.iter().map(|c| c.id.clone()).collect::<Vec<_>>())
+                .unwrap_or_default()
         })
     });
     let owner = id.to_owned();
@@ -61,7 +63,7 @@ fn stream(desk: Desk, id: &str) -> AnyView {
             {select(desk, &format!("stream.{id}.kind"), t!(m, "field-kind"), lens_in!(streams[id].kind),
                 move || standard(desk, STREAM_KINDS, "stream-kind"))}
         </div>
-        <h4>{t!(m, "containers-title")}</h4>
+        <h3>{t!(m, "containers-title")}</h3>
         <For each=move || containers.get() key=Clone::clone let(id)>{container(desk, &id)}</For>
         <p><button type="button" class="plain" id="container-add" on:click=add>{t!(m, "container-add")}</button></p>
     }
@@ -100,7 +102,7 @@ fn container(desk: Desk, id: &str) -> AnyView {
     };
     view! {
         <section class="card" data-id=id.to_owned()>
-            <h5><code dir="ltr">{id.to_owned()}</code></h5>
+            <h4><code dir="ltr">{id.to_owned()}</code></h4>
             <div class="fields">
                 {words(desk, &format!("container.{id}"), t!(m, "field-container-name"))}
                 {select(desk, &format!("container.{id}.kind"), t!(m, "field-kind"),
@@ -196,7 +198,9 @@ fn channel(desk: Desk, id: &str) -> AnyView {
                 p.sites.iter().filter(|s| s.channels.contains(&id)).map(|s| s.id.clone()).collect()
             });
             let names: Vec<String> = on.iter().map(|s| name_of(desk, "site", s)).collect();
-            desk.words.with(|w| t!(w.messages, "channel-sites", count = names.len(), names = w.messages.list_and(&names)))
+            desk.words.with(|w| {
+                t!(w.messages, "channel-sites", count = names.len(), names = w.messages.list_and(&names))
+            })
         }
     };
     view! {
@@ -231,6 +235,9 @@ mod tests {
         ] {
             assert_eq!(position(text).map(|p| (p.lat, p.lon)), expected, "{text}");
         }
-        assert_eq!(position(&written(Position { lat: 1.25, lon: -3.5 })), Some(Position { lat: 1.25, lon: -3.5 }));
+        assert_eq!(
+            position(&written(Position { lat: 1.25, lon: -3.5 })),
+            Some(Position { lat: 1.25, lon: -3.5 })
+        );
     }
 }

@@ -5,12 +5,12 @@ use std::collections::BTreeMap;
 
 use guide_data::{LanguagePack, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
-use wasm_bindgen_futures::spawn_local;
 use lidleaf::Words as SheetWords;
 use lidleaf::sheets::{self, SheetProblem, SheetWanted};
 use locales::{Lang, Messages, t};
 use print::{PreflightItem, Severity, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
+use wasm_bindgen_futures::spawn_local;
 
 use super::app::DeskPack;
 use super::desk::{Desk, own_names};
@@ -87,7 +87,9 @@ impl Press {
                     let words = self.desk.words.get_untracked();
                     self.progress.set(Progress::Idle);
                     self.problem.set(Some(match problem {
-                        SheetProblem::UnknownStream(stream) => t!(words.messages, "print-no-stream", stream = stream),
+                        SheetProblem::UnknownStream(stream) => {
+                            t!(words.messages, "print-no-stream", stream = stream)
+                        }
                         SheetProblem::UnknownZone(zone) => t!(words.messages, "print-no-zone", zone = zone),
                         SheetProblem::Languages(_) => t!(words.messages, "print-no-language"),
                     }));
@@ -99,9 +101,9 @@ impl Press {
 
     /// Sends an order to the worker, starting it first when there is none.
     fn send(self, order: String) {
-        let running = self.worker.with_value(|w| {
-            w.as_ref().map(|worker| worker.post_message(&JsValue::from_str(&order)).is_ok())
-        });
+        let running = self
+            .worker
+            .with_value(|w| w.as_ref().map(|worker| worker.post_message(&JsValue::from_str(&order)).is_ok()));
         if running == Some(true) {
             return;
         }
@@ -176,7 +178,8 @@ async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetP
 async fn language(program: &Program, tag: &str) -> Result<(LanguagePack, Messages), FetchProblem> {
     let desk: DeskPack = browser::fetch_json(&format!("data/coordinator-{tag}.json")).await?;
     let published = browser::fetch_json::<LanguagePack>(&format!("data/lang/{tag}.json")).await;
-    let mut pack = published.unwrap_or_else(|_| LanguagePack { names: desk.names.clone(), ..LanguagePack::default() });
+    let mut pack =
+        published.unwrap_or_else(|_| LanguagePack { names: desk.names.clone(), ..LanguagePack::default() });
     let lang: Lang = tag.parse().unwrap_or_default();
     pack.language = tag.to_owned();
     pack.source.clone_from(&program.source_language);
@@ -212,7 +215,11 @@ pub(crate) fn print(desk: Desk) -> AnyView {
     let m = &w.messages;
     let kinds: Vec<Choice> =
         SheetKind::ALL.iter().map(|k| (k.id().to_owned(), kind_name(&w.messages, *k))).collect();
-    let pick = |id: &'static str, label: String, choices: Vec<Choice>, now: String, set: fn(&mut Wanted, String)| {
+    let pick = |id: &'static str,
+                label: String,
+                choices: Vec<Choice>,
+                now: String,
+                set: fn(&mut Wanted, String)| {
         view! {
             <label class="field">
                 <span>{label}</span>
@@ -371,10 +378,14 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
                     Severity::Pass => "pass",
                 };
                 let args: BTreeMap<String, String> = item.args;
-                let message = fill(&w, &format!("preflight-{}", item.code), args.iter().map(|(k, v)| (k.as_str(), v.as_str())))
-                    .unwrap_or(item.message);
+                let message = fill(
+                    &w,
+                    &format!("preflight-{}", item.code),
+                    args.iter().map(|(k, v)| (k.as_str(), v.as_str())),
+                )
+                .unwrap_or(item.message);
                 view! {
-                    <li class=format!("finding {severity}") data-code=item.code data-severity=severity>
+                    <li class=format!("finding is-{severity}") data-code=item.code data-severity=severity>
                         <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
                         <span class="finding-text" dir="auto">{message}</span>
                     </li>

@@ -6,20 +6,25 @@ use leptos::prelude::*;
 use locales::{supported, t};
 
 use super::desk::Desk;
-use super::fields::{Lens, free_id, lens, line, lines, many, of_program, or_none, select, slug, standard, words};
+use super::fields::{
+    Lens, free_id, lens, line, lines, many, of_program, or_none, select, slug, standard, words,
+};
 
 /// All of it, in sections.
 pub(crate) fn program(desk: Desk) -> AnyView {
     let w = desk.words.get_untracked();
     let m = &w.messages;
-    let languages = || supported().iter().map(|l| (l.tag.to_owned(), l.endonym.to_owned())).collect::<Vec<_>>();
+    let languages =
+        || supported().iter().map(|l| (l.tag.to_owned(), l.endonym.to_owned())).collect::<Vec<_>>();
     let silence = lens!(|p| p.silence).map(
-        |s| match s {
-            Silence::Undecided => "undecided",
-            Silence::Ask => "ask",
-            Silence::Closed => "closed",
-        }
-        .to_owned(),
+        |s| {
+            match s {
+                Silence::Undecided => "undecided",
+                Silence::Ask => "ask",
+                Silence::Closed => "closed",
+            }
+            .to_owned()
+        },
         |v: String| {
             Some(match v.as_str() {
                 "ask" => Silence::Ask,
@@ -31,7 +36,7 @@ pub(crate) fn program(desk: Desk) -> AnyView {
     view! {
         <div id="program-screen">
             <section class="card">
-                <h3>{t!(m, "program-basics")}</h3>
+                <h2>{t!(m, "program-basics")}</h2>
                 <div class="fields">
                     {words(desk, "program.name", t!(m, "field-program-name"))}
                     {line(desk, "program.id", t!(m, "field-program-id"), "text", lens!(|p| p.id))}
@@ -43,7 +48,7 @@ pub(crate) fn program(desk: Desk) -> AnyView {
                 </div>
             </section>
             <section class="card">
-                <h3>{t!(m, "program-contact")}</h3>
+                <h2>{t!(m, "program-contact")}</h2>
                 <div class="fields">
                     {words(desk, "contact.name", t!(m, "field-contact-name"))}
                     {line(desk, "contact.phone", t!(m, "field-phone"), "tel", lens!(|p| p.contact.phone))}
@@ -52,27 +57,27 @@ pub(crate) fn program(desk: Desk) -> AnyView {
                 </div>
             </section>
             <section class="card">
-                <h3>{t!(m, "program-silence")}</h3>
+                <h2>{t!(m, "program-silence")}</h2>
                 <div class="fields">
                     {select(desk, "silence", t!(m, "field-silence"), silence,
                         move || standard(desk, &["undecided", "ask", "closed"], "silence"))}
                 </div>
-                <h4>{t!(m, "program-unknown")}</h4>
+                <h3>{t!(m, "program-unknown")}</h3>
                 <p class="quiet">{t!(m, "program-unknown-hint")}</p>
                 {unknown(desk)}
             </section>
             <section class="card">
-                <h3>{t!(m, "program-hazards")}</h3>
+                <h2>{t!(m, "program-hazards")}</h2>
                 <p class="quiet">{t!(m, "program-hazards-hint")}</p>
                 {HAZARDS.iter().skip(1).map(|class| hazard(desk, class)).collect_view()}
             </section>
             <section class="card">
-                <h3>{t!(m, "program-plant")}</h3>
+                <h2>{t!(m, "program-plant")}</h2>
                 {words(desk, "plant.name", t!(m, "field-plant-name"))}
                 {machines(desk)}
             </section>
             <section class="card">
-                <h3>{t!(m, "program-print")}</h3>
+                <h2>{t!(m, "program-print")}</h2>
                 <div class="fields">
                     {line(desk, "print.short-url", t!(m, "field-short-url"), "text", lens!(|p| p.print.short_url))}
                     {lines(desk, "print.indicia", t!(m, "field-indicia"), lens!(|p| p.print.indicia))}

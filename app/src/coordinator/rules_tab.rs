@@ -45,13 +45,15 @@ pub(crate) fn rules(desk: Desk) -> AnyView {
 /// The verdict of a rule as a choice; none adds steps only.
 fn verdict_lens(id: &str) -> Lens<String> {
     lens_in!(rules[id].verdict).map(
-        |v| match v {
-            None => "",
-            Some(Verdict::Yes) => "yes",
-            Some(Verdict::No) => "no",
-            Some(Verdict::Elsewhere) => "elsewhere",
-        }
-        .to_owned(),
+        |v| {
+            match v {
+                None => "",
+                Some(Verdict::Yes) => "yes",
+                Some(Verdict::No) => "no",
+                Some(Verdict::Elsewhere) => "elsewhere",
+            }
+            .to_owned()
+        },
         |v: String| {
             Some(match v.as_str() {
                 "yes" => Some(Verdict::Yes),
@@ -131,7 +133,7 @@ fn rule(desk: Desk, id: &str) -> AnyView {
             {words(desk, &format!("rule.{id}.sorters"), t!(m, "field-sorters"))}
             {area(desk, &field("contract"), t!(m, "field-contract"), lens_in!(rules[id].texts.contract))}
         </div>
-        <h4>{t!(m, "provenance-title")}</h4>
+        <h3>{t!(m, "provenance-title")}</h3>
         <div class="fields">
             {line(desk, &field("decided-by"), t!(m, "field-decided-by"), "text", lens_in!(rules[id].provenance.decided_by))}
             {line(desk, &field("source"), t!(m, "field-source"), "text", lens_in!(rules[id].provenance.source))}
@@ -147,7 +149,7 @@ fn rule(desk: Desk, id: &str) -> AnyView {
                 {line(desk, &field("from"), t!(m, "field-from"), "date", lens_in!(rules[id].from).as_day())}
                 {line(desk, &field("until"), t!(m, "field-until"), "date", lens_in!(rules[id].until).as_day())}
             </div>
-            <h4>{t!(m, "acknowledgement-title")}</h4>
+            <h3>{t!(m, "acknowledgement-title")}</h3>
             <p class="quiet">{t!(m, "acknowledgement-hint")}</p>
             <div class="fields">
                 {line(desk, &field("acknowledged-by"), t!(m, "field-acknowledged-by"), "text",

@@ -34,7 +34,8 @@ fn site(desk: Desk, id: &str) -> AnyView {
     let hours = {
         let id = id.to_owned();
         Memo::new(move |_| {
-            desk.program.with(|p| p.sites.iter().find(|s| s.id == id).map(|s| s.hours.clone()).unwrap_or_default())
+            desk.program
+                .with(|p| p.sites.iter().find(|s| s.id == id).map(|s| s.hours.clone()).unwrap_or_default())
         })
     };
     // Said at once, beside the field; the findings say it again for the whole program.

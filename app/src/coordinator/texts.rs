@@ -50,7 +50,9 @@ pub(crate) fn text<'p>(program: &'p Program, key: &str) -> Option<&'p Text> {
 /// A text by key, for writing. Naming an item of the program's own begins with the first word.
 pub(crate) fn text_mut<'p>(program: &'p mut Program, key: &str) -> Option<&'p mut Text> {
     match parts(key) {
-        ("rule", id, "sorters") => program.rules.iter_mut().find(|r| r.id == id).map(|r| &mut r.texts.sorters),
+        ("rule", id, "sorters") => {
+            program.rules.iter_mut().find(|r| r.id == id).map(|r| &mut r.texts.sorters)
+        }
         ("item", id, "") => Some(program.item_names.entry(id.to_owned()).or_default()),
         _ => guide_data::text_mut(program, key),
     }
@@ -105,7 +107,13 @@ mod tests {
         let keys = keys(&program);
         assert_eq!(
             keys,
-            ["program.name", "stream.glass-apart", "container.glass-box", "container.glass-box.set-out", "rule.r"]
+            [
+                "program.name",
+                "stream.glass-apart",
+                "container.glass-box",
+                "container.glass-box.set-out",
+                "rule.r"
+            ]
         );
         for key in keys {
             let read = text(&program, &key).cloned();

@@ -12,18 +12,21 @@ use crate::store::desk_settings;
 /// The texts of one language beside the source.
 pub(crate) fn texts(desk: Desk) -> AnyView {
     let languages = Memo::new(move |_| {
-        desk.program.with(|p| p.languages.iter().filter(|l| **l != p.source_language).cloned().collect::<Vec<_>>())
+        desk.program
+            .with(|p| p.languages.iter().filter(|l| **l != p.source_language).cloned().collect::<Vec<_>>())
     });
     let picked = RwSignal::new(None::<String>);
-    let language =
-        Memo::new(move |_| picked.get().or_else(|| languages.with(|l| l.first().cloned())).unwrap_or_default());
+    let language = Memo::new(move |_| {
+        picked.get().or_else(|| languages.with(|l| l.first().cloned())).unwrap_or_default()
+    });
     let state = RwSignal::new(String::new());
     let keys = Memo::new(move |_| {
         let (language, wanted) = (language.get(), state.get());
         desk.program.with(|p| {
             let mut keys = texts::keys(p);
             keys.retain(|k| {
-                let now = texts::text(p, k).map_or(TextState::Missing, |t| t.state(&language, &p.source_language));
+                let now =
+                    texts::text(p, k).map_or(TextState::Missing, |t| t.state(&language, &p.source_language));
                 wanted.is_empty() || wanted == code(now)
             });
             keys
@@ -39,7 +42,9 @@ pub(crate) fn texts(desk: Desk) -> AnyView {
             let mut done = 0;
             let all = texts::keys(p);
             for key in &all {
-                if texts::text(p, key).is_some_and(|t| t.state(&language, &p.source_language) == TextState::Reviewed) {
+                if texts::text(p, key)
+                    .is_some_and(|t| t.state(&language, &p.source_language) == TextState::Reviewed)
+                {
                     done += 1;
                 }
             }

@@ -34,7 +34,9 @@ async fn answer(scope: &Scope, order: Order) {
             Ok(artifact) => {
                 file = Uint8Array::from(artifact.pdf.as_slice()).into();
                 let pages = 0..artifact.display_list.pages.len();
-                made.previews = pages.filter_map(|page| svg(&artifact.display_list, &fonts, page, PreviewArea::Trim)).collect();
+                made.previews = pages
+                    .filter_map(|page| svg(&artifact.display_list, &fonts, page, PreviewArea::Trim))
+                    .collect();
                 made.preflight = artifact.preflight;
             }
             Err(problem) => made.preflight = problem.items,

@@ -22,8 +22,7 @@ pub(crate) fn AnswerScreen(
     let words = resident.words.get_untracked();
     let whole = answer.parts.iter().find(|p| p.part.is_none()).map(|p| p.outcome.clone()).unwrap_or_default();
     let differs = |part: &&PartAnswer| {
-        part.part.is_some()
-            && (!part.outcome.same_place(&whole) || part.outcome.hazard != whole.hazard)
+        part.part.is_some() && (!part.outcome.same_place(&whole) || part.outcome.hazard != whole.hazard)
     };
     let parts: Vec<PartAnswer> = answer.parts.iter().filter(differs).cloned().collect();
     let split = !parts.is_empty();
@@ -97,24 +96,34 @@ fn Destination(outcome: Outcome) -> impl IntoView {
     let guide = resident.guide.get_untracked();
     let zone = resident.zone.get_untracked();
     if let Some(stream) = &outcome.stream {
-        let containers = guide.containers(stream, zone.as_deref());
-        let mut seen: Vec<String> = Vec::new();
-        let list: Vec<_> = containers
-            .into_iter()
-            .filter_map(|c| {
-                let name = words.text(&format!("container.{}", c.id))?;
-                (!seen.contains(&name)).then(|| {
-                    seen.push(name.clone());
-                    view! { <span class="container"><Swatch colour=c.colour.clone()/>{name}</span> }
-                })
-            })
-            .collect();
+        let mut containers = guide.containers(stream, zone.as_deref());
         let stream_name = words.named("stream", stream);
-        let named = !list.is_empty();
+        let name_of = |id: &str| words.text(&format!("container.{id}"));
+        let mut seen: Vec<String> = Vec::new();
+        containers.retain(|c| {
+            name_of(&c.id).is_some_and(|name| {
+                !seen.contains(&name) && {
+                    seen.push(name);
+                    true
+                }
+            })
+        });
+        // Without a zone a stream may have several containers: then its own name is the clearest,
+        // beside the colours it comes in.
+        let one = containers.len() == 1;
+        let mut colours: Vec<String> = Vec::new();
+        for c in &containers {
+            if !colours.contains(&c.colour) {
+                colours.push(c.colour.clone());
+            }
+        }
+        let name = containers.first().filter(|_| one).and_then(|c| name_of(&c.id)).unwrap_or(stream_name);
         return view! {
             <p class="destination" data-stream=stream.clone()>
-                {named.then_some(list)}
-                {(!named).then_some(stream_name)}
+                <span class="container">
+                    {colours.into_iter().map(|colour| view! { <Swatch colour/> }).collect_view()}
+                    {name}
+                </span>
             </p>
         }
         .into_any();
@@ -131,9 +140,8 @@ fn Destination(outcome: Outcome) -> impl IntoView {
 /// A container's colour, as a small cart. The name beside it says the same in words.
 #[component]
 fn Swatch(colour: String) -> impl IntoView {
-    let plain = colour.len() == 7
-        && colour.starts_with('#')
-        && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
+    let plain =
+        colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
     plain.then(|| {
         view! {
             <svg class="swatch" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
@@ -171,13 +179,6 @@ fn Detail(outcome: Outcome) -> impl IntoView {
                 <ol>{steps}</ol>
             </section>
         })}
-        {reason.map(|text| view! {
-            <section class="why">
-                <h2>{t!(words.messages, "why-title")}</h2>
-                <p>{text}</p>
-            </section>
-        })}
-        {asks.then(|| view! { <Ask/> })}
         {(!channels.is_empty()).then(|| {
             let also = outcome.channel.is_none();
             view! {
@@ -185,6 +186,13 @@ fn Detail(outcome: Outcome) -> impl IntoView {
                 {channels.into_iter().map(|channel| view! { <Sites channel/> }).collect_view()}
             }
         })}
+        {reason.map(|text| view! {
+            <section class="why">
+                <h2>{t!(words.messages, "why-title")}</h2>
+                <p>{text}</p>
+            </section>
+        })}
+        {asks.then(|| view! { <Ask/> })}
     }
 }
 

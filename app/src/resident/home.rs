@@ -26,7 +26,8 @@ pub(crate) fn Home() -> impl IntoView {
     let open_first = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
         let first = found.with(|f| f.first().copied());
-        let id = first.and_then(|at| resident.guide.with_untracked(|g| g.items.get(at).map(|i| i.id.clone())));
+        let id =
+            first.and_then(|at| resident.guide.with_untracked(|g| g.items.get(at).map(|i| i.id.clone())));
         if let Some(id) = id {
             resident.go(Page::Item { id, step: 0 });
         }
@@ -54,7 +55,6 @@ pub(crate) fn Home() -> impl IntoView {
                 enterkeyhint="go"
                 maxlength="200"
                 placeholder=t!(words.messages, "search-placeholder")
-                aria-controls="results"
                 aria-describedby="results-count"
                 on:input:target=move |ev| query.set(ev.target().value())
             />

@@ -48,16 +48,17 @@ impl Offline {
             offline.kept.set(Kept::Impossible);
             return offline;
         };
-        let hear = Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
-            match ev.data().as_string().as_deref() {
-                Some("fetching") => offline.kept.set(Kept::Fetching),
-                Some("whole") => offline.kept.set(Kept::Whole),
-                Some("failed") => offline.kept.set(Kept::Failed),
-                Some("update-ready") => offline.update.set(true),
-                Some("switched") => reload(),
-                _ => {}
-            }
-        });
+        let hear =
+            Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
+                match ev.data().as_string().as_deref() {
+                    Some("fetching") => offline.kept.set(Kept::Fetching),
+                    Some("whole") => offline.kept.set(Kept::Whole),
+                    Some("failed") => offline.kept.set(Kept::Failed),
+                    Some("update-ready") => offline.update.set(true),
+                    Some("switched") => reload(),
+                    _ => {}
+                }
+            });
         // Setting the handler, unlike adding a listener, also lets messages begin to flow.
         container.set_onmessage(Some(hear.as_ref().unchecked_ref()));
         hear.forget();

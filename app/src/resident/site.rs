@@ -23,12 +23,8 @@ pub(crate) fn Sites(
     let note = words.text(&format!("channel.{channel}.note"));
     let fee = words.text(&format!("channel.{channel}.fee"));
     let guide = resident.guide.get_untracked();
-    let (booking, proof) = guide
-        .channels
-        .iter()
-        .find(|c| c.id == channel)
-        .map(|c| (c.booking, c.proof))
-        .unwrap_or_default();
+    let (booking, proof) =
+        guide.channels.iter().find(|c| c.id == channel).map(|c| (c.booking, c.proof)).unwrap_or_default();
     let name = words.named("channel", &channel);
     let list = {
         let channel = channel.clone();
@@ -37,13 +33,13 @@ pub(crate) fn Sites(
     view! {
         <section class="channel" aria-label=name.clone() data-channel=channel>
             <h2>{name.clone()}</h2>
-            {note.map(|note| view! { <p>{note}</p> })}
+            {list}
             <ul class="terms">
                 {fee.map(|fee| view! { <li>{fee}</li> })}
                 {booking.then(|| view! { <li>{t!(words.messages, "site-booking")}</li> })}
                 {proof.then(|| view! { <li>{t!(words.messages, "site-proof")}</li> })}
             </ul>
-            {list}
+            {note.map(|note| view! { <p class="quiet">{note}</p> })}
         </section>
     }
 }
@@ -148,7 +144,8 @@ fn hours(messages: &Messages, state: &OpenState, today: NaiveDate) -> String {
 
 /// A time today, a weekday and time within the week, else a date.
 fn when(messages: &Messages, day: NaiveDate, minute: u16, today: NaiveDate) -> String {
-    let time = NaiveTime::from_num_seconds_from_midnight_opt(u32::from(minute % 1440) * 60, 0).unwrap_or_default();
+    let time =
+        NaiveTime::from_num_seconds_from_midnight_opt(u32::from(minute % 1440) * 60, 0).unwrap_or_default();
     let time = messages.time(time);
     if day == today {
         time

@@ -73,9 +73,10 @@ mod tests {
         journal.note(named("b"), "name", 500);
         journal.note(named("c"), "name", 5_000);
         journal.note(named("d"), "phone", 5_100);
-        let back: Vec<String> = std::iter::successors(journal.undo(named("e")), |now| journal.undo(now.clone()))
-            .map(|p| p.id.clone())
-            .collect();
+        let back: Vec<String> =
+            std::iter::successors(journal.undo(named("e")), |now| journal.undo(now.clone()))
+                .map(|p| p.id.clone())
+                .collect();
         assert_eq!(back, ["d", "c", "a"]);
         assert!(!journal.can_undo() && journal.can_redo());
     }
