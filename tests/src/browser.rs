@@ -143,19 +143,9 @@ impl Browser {
     /// # Panics
     /// When the browser cannot.
     pub fn go(&self, url: &str) {
-        if let Err(refused) = self.try_go(url) {
+        if let Err(refused) = self.session().post("url", &json!({ "url": url })) {
             self.give_up(&format!("opening {url}: {refused}"));
         }
-    }
-
-    fn try_go(&self, url: &str) -> Result<(), Refused> {
-        self.session().post("url", &json!({ "url": url })).map(drop)
-    }
-
-    /// Whether an address can be opened at all.
-    #[must_use]
-    pub fn can_go(&self, url: &str) -> bool {
-        self.try_go(url).is_ok()
     }
 
     /// Loads the page again.
