@@ -147,7 +147,7 @@ fn a_program_with_errors_opens_beside_the_others_and_shows_them() {
                 rule(f, "cartons")["when"] = json!({ "measure": { "fact": "middle-side", "under": "2" } });
             }),
             "broken-condition",
-            "2",
+            "has no unit",
         ),
         (
             "markup.json",
