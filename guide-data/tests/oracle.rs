@@ -1,7 +1,12 @@
 //! A deliberately simple evaluator, written apart from the compiler, must agree with the compiled
 //! guide on random programs: every case of every item, one by one.
 
-#![expect(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing, reason = "a test that cannot go on should stop")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a test that cannot go on should stop"
+)]
 
 use std::collections::{BTreeMap, BTreeSet};
 

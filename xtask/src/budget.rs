@@ -6,9 +6,11 @@
 use std::io::Write;
 use std::path::Path;
 
+use crate::makeup;
 use crate::place::{self, Place};
 use crate::problem::{Outcome, Problem};
 use crate::say;
+use crate::wasm::{self, Profile};
 
 /// A limit, who set it, and the files that count.
 struct Budget {
@@ -16,6 +18,8 @@ struct Budget {
     source: &'static str,
     limit: u64,
     files: &'static [Counted],
+    /// The program whose crates are listed, because it weighs the most.
+    program: &'static str,
 }
 
 /// What counts, as paths in the published folder.
@@ -33,12 +37,14 @@ const BUDGETS: &[Budget] = &[
         source: "issue 2, \"The whole job, end to end\"",
         limit: 300_000,
         files: FIRST_LOAD,
+        program: "resident",
     },
     Budget {
         name: "print worker",
         source: "issue 4, \"Print\"",
         limit: 1_500_000,
         files: &[File("print-worker.js"), File("pkg/print_worker.js"), File("pkg/print_worker_bg.wasm")],
+        program: "print_worker",
     },
 ];
 
@@ -49,6 +55,7 @@ const FIRST_LOAD: &[Counted] = &[
     File("resident-start.js"),
     File("recover.js"),
     File("manifest.webmanifest"),
+    File("icons.svg"),
     File("icons/leaf.svg"),
     File("icons/leaf-192.png"),
     File("pkg/resident.js"),
@@ -59,6 +66,9 @@ const FIRST_LOAD: &[Counted] = &[
 
 /// The page a first visit opens.
 const FIRST_PAGE: &str = "index.html";
+
+/// Enough to see what to work on.
+const CRATES_SHOWN: usize = 12;
 
 /// One file as transferred.
 struct Size {
@@ -81,6 +91,7 @@ pub(crate) fn run(place: &Place) -> Outcome<()> {
         sizes.sort_by(|a, b| b.packed.cmp(&a.packed).then_with(|| a.path.cmp(&b.path)));
         let total: u64 = sizes.iter().map(|size| size.packed).sum();
         print!("{}", report(budget, &sizes, total));
+        print!("{}", makeup(place, budget.program)?);
         if total > budget.limit {
             passed.push(format!("{}: {} of {} bytes ({})", budget.name, total, budget.limit, budget.source));
         }
@@ -94,7 +105,6 @@ pub(crate) fn run(place: &Place) -> Outcome<()> {
 }
 
 fn report(budget: &Budget, sizes: &[Size], total: u64) -> String {
-    let share = |part: u64, whole: u64| format!("{} %", (part * 100 + whole / 2) / whole.max(1));
     let mut rows: Vec<Vec<String>> = sizes
         .iter()
         .map(|size| {
@@ -111,6 +121,22 @@ fn report(budget: &Budget, sizes: &[Size], total: u64) -> String {
         format!("{} used", share(total, budget.limit)),
     ]);
     format!("\n{}\n{}", budget.name, say::table(&["file", "bytes", "brotli", "share"], &rows))
+}
+
+/// The crates that weigh most in a program.
+fn makeup(place: &Place, program: &str) -> Outcome<String> {
+    let crates = makeup::by_crate(&place::read(&wasm::compiled(place, Profile::Ship, program))?)?;
+    let total: u64 = crates.iter().map(|(_, bytes)| bytes).sum();
+    let rows: Vec<Vec<String>> = crates
+        .into_iter()
+        .take(CRATES_SHOWN)
+        .map(|(name, bytes)| vec![name, bytes.to_string(), share(bytes, total)])
+        .collect();
+    Ok(say::table(&[&format!("in {program}, before compression"), "bytes", "share"], &rows))
+}
+
+fn share(part: u64, whole: u64) -> String {
+    format!("{} %", (part * 100 + whole / 2) / whole.max(1))
 }
 
 fn measure(site: &Path, budget: &Budget) -> Outcome<Vec<Size>> {

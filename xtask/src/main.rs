@@ -5,6 +5,7 @@ mod apt;
 mod bench;
 mod budget;
 mod digest;
+mod makeup;
 mod place;
 mod problem;
 mod process;

@@ -114,15 +114,23 @@ fn registry_sources(place: &Place) -> Outcome<Vec<PathBuf>> {
     Ok(folders)
 }
 
+/// A program as compiled, with the names the glue's writer takes out.
+pub(crate) fn compiled(place: &Place, profile: Profile, bin: &str) -> PathBuf {
+    built(place, profile).join(format!("{bin}.wasm"))
+}
+
+fn built(place: &Place, profile: Profile) -> PathBuf {
+    place.wasm_target().join(TARGET).join(profile.name())
+}
+
 /// Kept beside the glue: the hash of the program, which names the version of wasm-bindgen it needs, and
 /// of this file, which holds the settings.
 const STAMP: &str = "made-from.txt";
 
 /// Writes the JavaScript glue of one program, unless it was written from the same bytes before.
 fn glue(place: &Place, profile: Profile, bin: &str) -> Outcome<PathBuf> {
-    let built = place.wasm_target().join(TARGET).join(profile.name());
-    let input = built.join(format!("{bin}.wasm"));
-    let output = built.join("glue").join(bin);
+    let input = compiled(place, profile, bin);
+    let output = built(place, profile).join("glue").join(bin);
     let stamp = output.join(STAMP);
     let made_from =
         format!("program {}\nwriter {}\n", sha256(&place::read(&input)?), sha256(include_bytes!("wasm.rs")),);
@@ -134,6 +142,8 @@ fn glue(place: &Place, profile: Profile, bin: &str) -> Outcome<PathBuf> {
     let refused = |error: &dyn std::fmt::Display| {
         Problem::new(format!("the glue of {bin} could not be written: {error:#}"))
     };
+    // wasm-opt was tried after this step (binaryen 130, -Os, -Oz, -O2): raw size falls by 4 to 8 %, the
+    // compressed size by less than 1 %, so it is left out.
     let mut bindgen = Bindgen::new();
     bindgen
         .web(true)

@@ -365,7 +365,7 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
     // On a small screen the fields stand below the list: choosing an entry leads to them.
     Effect::new(move |before: Option<Option<String>>| {
         let now = chosen.get();
-        if now.is_some() && before.is_some_and(|b| b != now) {
+        if now.is_some() && before.as_ref() != Some(&now) {
             crate::browser::focus("chosen");
         }
         now

@@ -123,7 +123,9 @@ fn one(desk: Desk, finding: Finding) -> AnyView {
             _ => place.id.clone(),
         };
         desk.go(tab, &id);
-        browser::focus("screen-title");
+        if id.is_empty() {
+            browser::focus("screen-title");
+        }
     };
     view! {
         <li class=format!("finding is-{severity}") data-code=finding.code.clone() data-severity=severity>

@@ -83,6 +83,14 @@ pub(crate) fn items(desk: Desk) -> AnyView {
         all.push(("asks".to_owned(), desk.words.with(|w| t!(w.messages, "items-asks"))));
         all
     };
+    // Who comes from a finding or a change is taken to the item.
+    Effect::new(move |before: Option<String>| {
+        let now = desk.chosen.get();
+        if !now.is_empty() && before.as_ref() != Some(&now) {
+            browser::focus("chosen");
+        }
+        now
+    });
     let w = desk.words.get_untracked();
     let m = &w.messages;
     view! {
@@ -111,6 +119,8 @@ pub(crate) fn items(desk: Desk) -> AnyView {
 }
 
 fn one(desk: Desk, row: Row) -> AnyView {
+    let own = row.id.clone();
+    let marked = Memo::new(move |_| desk.chosen.with(|c| *c == own));
     let w = desk.words.get_untracked();
     let m = &w.messages;
     let answer =
@@ -127,7 +137,13 @@ fn one(desk: Desk, row: Row) -> AnyView {
         t!(m, "items-ask-name", item = row.name.clone()),
     );
     view! {
-        <li class="item-row" data-id=row.id.clone() class:marked={let id = row.id.clone(); move || desk.chosen.get() == id}>
+        <li
+            class="item-row"
+            tabindex="-1"
+            data-id=row.id.clone()
+            id=move || marked.get().then_some("chosen")
+            class:marked=move || marked.get()
+        >
             <Pictogram id=row.pictogram/>
             <div class="item-row-name">
                 <strong>{row.name}</strong>
