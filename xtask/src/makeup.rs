@@ -56,9 +56,9 @@ pub(crate) fn by_crate(wasm: &[u8]) -> Outcome<Vec<(String, u64)>> {
 fn owner(mangled: &str) -> String {
     let demangled = format!("{:#}", rustc_demangle::demangle(mangled));
     let path = demangled
-        .trim_start_matches(|c: char| matches!(c, '<' | '&' | '*' | '(' | '[' | ' '))
-        .trim_start_matches("dyn ")
-        .trim_start_matches("mut ");
+        .trim_start_matches(['<', '&', '*', '(', '[', ' '])
+        .trim_start_matches("mut ")
+        .trim_start_matches("dyn ");
     match path.split_once("::") {
         Some((first, _)) if first.chars().all(|c| c.is_alphanumeric() || c == '_') => first.to_owned(),
         _ => "(no crate)".to_owned(),
