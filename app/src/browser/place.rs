@@ -6,10 +6,12 @@ use std::rc::Rc;
 use guide_data::Position;
 use wasm_bindgen::prelude::*;
 
+/// What is done with the position.
+type Done = Box<dyn FnOnce(Option<Position>)>;
+
 /// Asks the phone where it is; `done` gets nothing when the resident or the phone refuses.
 pub(crate) fn position(done: impl FnOnce(Option<Position>) + 'static) {
-    let done: Rc<RefCell<Option<Box<dyn FnOnce(Option<Position>)>>>> =
-        Rc::new(RefCell::new(Some(Box::new(done))));
+    let done: Rc<RefCell<Option<Done>>> = Rc::new(RefCell::new(Some(Box::new(done))));
     let finish = move |found: Option<Position>| {
         if let Some(done) = done.borrow_mut().take() {
             done(found);

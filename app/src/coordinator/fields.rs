@@ -11,10 +11,15 @@ use locales::{Lang, t};
 use super::desk::Desk;
 use super::texts;
 
+/// Reads something from a program.
+type Look<T> = Arc<dyn Fn(&Program) -> T + Send + Sync>;
+/// Changes a program by something.
+type Edit<T> = Arc<dyn Fn(&mut Program, T) + Send + Sync>;
+
 /// How a field reads its value from a program, and writes it.
 pub(crate) struct Lens<T> {
-    get: Arc<dyn Fn(&Program) -> T + Send + Sync>,
-    set: Arc<dyn Fn(&mut Program, T) + Send + Sync>,
+    get: Look<T>,
+    set: Edit<T>,
 }
 
 impl<T> Clone for Lens<T> {
@@ -57,8 +62,8 @@ impl Lens<Option<String>> {
 }
 
 impl Lens<Option<NaiveDate>> {
-    /// As the browser's date input writes days.
-    pub(crate) fn as_day(self) -> Lens<String> {
+    /// In the form the date input of a browser writes days.
+    pub(crate) fn day_text(self) -> Lens<String> {
         self.map(
             |d| d.map(|d| d.to_string()).unwrap_or_default(),
             |v: String| if v.is_empty() { Some(None) } else { v.parse().ok().map(Some) },
@@ -331,16 +336,21 @@ pub(crate) fn StateMark(desk: Desk, state: Memo<TextState>) -> impl IntoView {
     }
 }
 
+/// Lists what a desk's program holds.
+type Entries = Arc<dyn Fn(&Desk) -> Vec<Choice> + Send + Sync>;
+/// Removes something from a program by its id.
+type Remove = Arc<dyn Fn(&mut Program, &str) + Send + Sync>;
+
 /// What a list of things needs to be edited on a screen.
 pub(crate) struct Listed {
     /// The screen's code; ids of the elements begin with it.
     pub(crate) code: &'static str,
     /// The ids in the program, in order, each with its name.
-    pub(crate) entries: Arc<dyn Fn(&Desk) -> Vec<Choice> + Send + Sync>,
+    pub(crate) entries: Entries,
     /// Adds one with an id.
-    pub(crate) add: Arc<dyn Fn(&mut Program, String) + Send + Sync>,
+    pub(crate) add: Edit<String>,
     /// Removes one.
-    pub(crate) remove: Arc<dyn Fn(&mut Program, &str) + Send + Sync>,
+    pub(crate) remove: Remove,
     /// The fields of one.
     pub(crate) editor: Arc<dyn Fn(String) -> AnyView + Send + Sync>,
 }

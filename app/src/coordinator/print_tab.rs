@@ -236,7 +236,8 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         .iter()
         .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
         .collect();
-    let setters: [(&'static str, fn(&mut Wanted, String)); 3] = [
+    type Set = fn(&mut Wanted, String);
+    let setters: [(&'static str, Set); 3] = [
         ("print-language-1", |all, v| all.languages[0] = v),
         ("print-language-2", |all, v| all.languages[1] = v),
         ("print-language-3", |all, v| all.languages[2] = v),

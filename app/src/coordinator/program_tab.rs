@@ -41,7 +41,7 @@ pub(crate) fn program(desk: Desk) -> AnyView {
                     {words(desk, "program.name", t!(m, "field-program-name"))}
                     {line(desk, "program.id", t!(m, "field-program-id"), "text", lens!(|p| p.id))}
                     {line(desk, "edition.label", t!(m, "field-edition"), "text", lens!(|p| p.edition.label))}
-                    {line(desk, "edition.from", t!(m, "field-edition-from"), "date", lens!(|p| p.edition.from).as_day())}
+                    {line(desk, "edition.from", t!(m, "field-edition-from"), "date", lens!(|p| p.edition.from).day_text())}
                     {line(desk, "guide-url", t!(m, "field-guide-url"), "url", lens!(|p| p.guide_url))}
                     {select(desk, "source-language", t!(m, "field-source-language"), lens!(|p| p.source_language), languages)}
                     {many(desk, "languages", t!(m, "field-languages"), lens!(|p| p.languages), languages)}

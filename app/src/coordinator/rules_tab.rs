@@ -137,8 +137,8 @@ fn rule(desk: Desk, id: &str) -> AnyView {
         <div class="fields">
             {line(desk, &field("decided-by"), t!(m, "field-decided-by"), "text", lens_in!(rules[id].provenance.decided_by))}
             {line(desk, &field("source"), t!(m, "field-source"), "text", lens_in!(rules[id].provenance.source))}
-            {line(desk, &field("confirmed"), t!(m, "field-confirmed"), "date", lens_in!(rules[id].provenance.confirmed).as_day())}
-            {line(desk, &field("ask-again"), t!(m, "field-ask-again"), "date", lens_in!(rules[id].provenance.ask_again).as_day())}
+            {line(desk, &field("confirmed"), t!(m, "field-confirmed"), "date", lens_in!(rules[id].provenance.confirmed).day_text())}
+            {line(desk, &field("ask-again"), t!(m, "field-ask-again"), "date", lens_in!(rules[id].provenance.ask_again).day_text())}
         </div>
         <details class="more">
             <summary>{t!(m, "rule-more")}</summary>
@@ -146,8 +146,8 @@ fn rule(desk: Desk, id: &str) -> AnyView {
                 {ordered(desk, &field("also"), t!(m, "field-also"), lens_in!(rules[id].also), move || of_program(desk, "channel"))}
                 {ordered(desk, &field("overrides"), t!(m, "field-overrides"), lens_in!(rules[id].overrides), others)}
                 {check(desk, &field("temporary"), t!(m, "field-temporary"), lens_in!(rules[id].temporary))}
-                {line(desk, &field("from"), t!(m, "field-from"), "date", lens_in!(rules[id].from).as_day())}
-                {line(desk, &field("until"), t!(m, "field-until"), "date", lens_in!(rules[id].until).as_day())}
+                {line(desk, &field("from"), t!(m, "field-from"), "date", lens_in!(rules[id].from).day_text())}
+                {line(desk, &field("until"), t!(m, "field-until"), "date", lens_in!(rules[id].until).day_text())}
             </div>
             <h3>{t!(m, "acknowledgement-title")}</h3>
             <p class="quiet">{t!(m, "acknowledgement-hint")}</p>
@@ -155,7 +155,7 @@ fn rule(desk: Desk, id: &str) -> AnyView {
                 {line(desk, &field("acknowledged-by"), t!(m, "field-acknowledged-by"), "text",
                     acknowledgement(id, |a| a.by.clone(), |a, v| a.by = v))}
                 {line(desk, &field("acknowledged-on"), t!(m, "field-acknowledged-on"), "date",
-                    acknowledgement(id, |a| a.on, |a, v| a.on = v).as_day())}
+                    acknowledgement(id, |a| a.on, |a, v| a.on = v).day_text())}
                 {area(desk, &field("acknowledged-because"), t!(m, "field-acknowledged-because"),
                     acknowledgement(id, |a| a.because.clone(), |a, v| a.because = v))}
             </div>
