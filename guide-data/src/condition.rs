@@ -51,6 +51,13 @@ pub struct Bounds {
     /// Less than this.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub under: Option<String>,
+    /// An everyday thing of about that size, one of [`crate::standard::COMPARISONS`], shown beside
+    /// the measure.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub like: Option<String>,
+    /// What a quantity is counted per, one of [`crate::standard::PERIODS`].
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub per: Option<String>,
 }
 
 impl Condition {

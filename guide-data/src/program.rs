@@ -44,6 +44,9 @@ pub struct Program {
     pub silence: Silence,
     /// What a fact a resident cannot tell counts as: fact id to value.
     pub unknown: BTreeMap<String, String>,
+    /// Values that count as another here: blue glass as green.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub counts_as: Vec<CountsAs>,
     /// The rules.
     pub rules: Vec<Rule>,
     /// Items of this place that the catalog lacks, or describes otherwise.
@@ -54,6 +57,83 @@ pub struct Program {
     pub steps: BTreeMap<String, Text>,
     /// Texts that print law or the postal service ask for.
     pub print: PrintFields,
+    /// What has been printed and is still out there.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub printed: Vec<PrintedSheet>,
+}
+
+/// "These values of a fact count as that one": every rule treats them alike.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case", default, deny_unknown_fields)]
+pub struct CountsAs {
+    /// The fact's id; a fact whose values are listed.
+    pub fact: String,
+    /// The values that do not count as themselves.
+    pub these: Vec<String>,
+    /// The value they count as.
+    pub count_as: String,
+}
+
+/// A sheet that has been printed and handed out: what it tells, so that a change of the program
+/// can say which of its lines become untrue.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case", default, deny_unknown_fields)]
+pub struct PrintedSheet {
+    /// Stable id.
+    pub id: String,
+    /// What kind of sheet: "lid", "postcard".
+    pub sheet: String,
+    /// The edition's label it was made from.
+    pub edition: String,
+    /// The languages on it (BCP 47).
+    pub languages: Vec<String>,
+    /// The day it was printed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub printed: Option<NaiveDate>,
+    /// The day it was withdrawn; absent while it is still out there.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub withdrawn: Option<NaiveDate>,
+    /// How many copies.
+    pub copies: u32,
+    /// The stream whose container it is for; absent for a sheet about all.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub stream: Option<String>,
+    /// The zone it was handed out in; absent for all.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub zone: Option<String>,
+    /// What its lines say.
+    pub lines: Vec<PrintedLine>,
+}
+
+/// What one printed line says, without words.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case", default, deny_unknown_fields)]
+pub struct PrintedLine {
+    /// The item it is about.
+    pub item: String,
+    /// What it says of it.
+    pub verdict: Option<Verdict>,
+    /// The stream it names.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub stream: Option<String>,
+    /// The channel it names.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub channel: Option<String>,
+    /// The condition printed with it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub when: Option<Condition>,
+    /// The hazard class it warns of.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hazard: Option<String>,
+    /// Steps it tells.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub steps: Vec<String>,
+    /// The very words, in the program's source language, for people to find it by.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub words: String,
 }
 
 /// An edition of a program.
@@ -140,8 +220,28 @@ pub struct Container {
     /// The zones it is used in; none named means all.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub zones: Vec<String>,
+    /// The dwelling types it is used at; none named means all.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub dwellings: Vec<String>,
     /// When and how it is set out: a rule about the container, not the item.
     pub set_out: Text,
+    /// Its other rules, which no item decides: stated once, shown with every answer it is named in.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub rules: Vec<ContainerRule>,
+}
+
+/// A rule about a container.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case", default, deny_unknown_fields)]
+pub struct ContainerRule {
+    /// One of [`crate::standard::CONTAINER_RULES`]; each at most once for a container.
+    pub kind: String,
+    /// A limit as stated: "100 lb", "3 ft".
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub limit: Option<String>,
+    /// Its words.
+    pub text: Text,
 }
 
 /// A service zone.
@@ -196,6 +296,18 @@ pub struct Channel {
     pub booking: bool,
     /// Proof of residency is needed.
     pub proof: bool,
+    /// A permit is needed.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub permit: bool,
+    /// A voucher is needed.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub voucher: bool,
+    /// How much or how often, in words: "20 visits a year".
+    #[serde(skip_serializing_if = "Text::is_empty")]
+    pub allowance: Text,
+    /// Which vehicles may come, in words.
+    #[serde(skip_serializing_if = "Text::is_empty")]
+    pub vehicles: Text,
     /// Hazard classes it takes safely.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub safe_for: Vec<String>,
@@ -222,6 +334,15 @@ pub struct Site {
     pub phone: String,
     /// Anything else to know.
     pub note: Text,
+    /// The items it takes of what its channels take; none named means all of them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub accepts: Vec<String>,
+    /// The items it does not take although its channels do.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub refuses: Vec<String>,
+    /// Which vehicles may come here, in words, when it differs from the channel's.
+    #[serde(skip_serializing_if = "Text::is_empty")]
+    pub vehicles: Text,
 }
 
 /// Where a hazard class goes.
@@ -329,6 +450,10 @@ pub struct Rule {
     /// Preparation steps by id, in the order to do them.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub prepare: Vec<String>,
+    /// Streams it is banned from by law, whatever decides: the answer says so, and sending it there
+    /// is an error.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub banned_from: Vec<String>,
     /// A standard reason's id. The residents' text, when written, is shown instead.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub reason: Option<String>,
@@ -344,6 +469,9 @@ pub struct Rule {
     /// The last day it holds.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub until: Option<NaiveDate>,
+    /// The part of each year in which it holds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub season: Option<Season>,
     /// Its three texts.
     pub texts: RuleTexts,
     /// Who decided, from what source, when.
@@ -351,6 +479,17 @@ pub struct Rule {
     /// Given only to let a rule send a hazard to a stream; logged and shown wherever it applies.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub acknowledgement: Option<Acknowledgement>,
+}
+
+/// A part of every year, both days counted; it may run over the new year.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "kebab-case", default, deny_unknown_fields)]
+pub struct Season {
+    /// Its first day, month and day: "12-26".
+    pub from: String,
+    /// Its last day: "01-15".
+    pub until: String,
 }
 
 /// One rule in the words of the three groups of people who live by it.

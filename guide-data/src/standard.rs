@@ -1,5 +1,7 @@
 //! Standard ids that every program may use. Their words live in `locales`.
 
+use crate::measure::Dimension;
+
 /// Materials. Codes in the comments are of Decision 97/129/EC, Annexes I-VII (from memory).
 pub const MATERIALS: &[&str] = &[
     "plastic",    // 1-7
@@ -143,6 +145,8 @@ pub const CHANNEL_KINDS: &[&str] = &[
     "sharps-take-back",
     "police",
     "specialist",
+    "dealer",
+    "health-office",
     "authority",
 ];
 
@@ -151,6 +155,41 @@ pub const STREAM_KINDS: &[&str] = &["recycling", "organics", "refuse", "glass", 
 
 /// Kinds of container.
 pub const CONTAINER_KINDS: &[&str] = &["cart", "bin", "bag", "box", "shared-cart", "dumpster"];
+
+/// Kinds of rule about a container, not about an item.
+pub const CONTAINER_RULES: &[&str] = &[
+    "lid-closed",
+    "weight",
+    "distance",
+    "side-waste",
+    "share-of-load",
+    "liners",
+    "sacks",
+    "registration",
+    "refusals",
+];
+
+/// What a quantity is counted per.
+pub const PERIODS: &[&str] = &["visit", "day", "week", "month", "year"];
+
+/// Everyday things a size is likened to, with the size meant: in the middle of what is on sale.
+pub const COMPARISONS: &[(&str, Dimension, &str)] = &[
+    // ISO/IEC 7810, ID-1: 85.60 x 53.98 mm; its long side (from memory).
+    ("credit-card", Dimension::Length, "85.6 mm"),
+    // The Rules of Golf: not less than 1.680 in across (from memory).
+    ("golf-ball", Dimension::Length, "1.68 in"),
+    // The Rules of Tennis: 6.54 to 6.86 cm across (from memory).
+    ("tennis-ball", Dimension::Length, "6.7 cm"),
+    // Size 7: 749 to 780 mm round, so about 24.3 cm across (from memory).
+    ("basketball", Dimension::Length, "24.3 cm"),
+    // ISO 216: 210 x 297 mm (from memory); its long side.
+    ("sheet-of-paper", Dimension::Length, "297 mm"),
+    // Common practice, no source.
+    ("yogurt-cup", Dimension::Volume, "6 fl oz"),
+    ("milk-jug", Dimension::Volume, "1 gal"),
+    ("bucket", Dimension::Volume, "5 gal"),
+    ("brick", Dimension::Mass, "5 lb"),
+];
 
 /// Standard preparation steps. A program may add its own under other ids.
 pub const PREPARATIONS: &[&str] = &[
