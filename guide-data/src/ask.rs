@@ -10,13 +10,13 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node};
-use crate::domain::{Variable, day_number, normalised};
+use crate::domain::{Aside, Variable, day_number, normalised, year_day, year_days_of};
 use crate::facts::FACTS;
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome};
 use crate::resolve::kind_of;
 
 /// Facts that are never asked: the phone knows the day, and the others hold unless given.
-const NEVER_ASKED: &[&str] = &["day", "origin", "proof"];
+const NEVER_ASKED: &[&str] = &["day", "time-of-year", "origin", "proof"];
 /// Up to this many facts still open, the order of questions is optimal; above it, the fact tested
 /// first is asked first, which needs at most as many questions as there are open facts.
 const EXACT_UP_TO: usize = 7;
@@ -106,6 +106,12 @@ pub struct Ends {
     /// Less than this.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub under: Option<String>,
+    /// What is said beside the lower end.
+    #[serde(skip_serializing_if = "Aside::is_empty")]
+    pub low: Aside,
+    /// What is said beside the upper end.
+    #[serde(skip_serializing_if = "Aside::is_empty")]
+    pub high: Aside,
 }
 
 /// The next thing to do.
@@ -225,6 +231,7 @@ impl Guide {
                 let value = normalised(kind_of(variable), words).ok()?;
                 known.measured.then(|| known.interval_of(value))
             }
+            Given::Day(day) if known.fact == "time-of-year" => Some(known.interval_of(year_day(*day))),
             Given::Day(day) => known.measured.then(|| known.interval_of(day_number(*day))),
             Given::CannotTell => None,
         }
@@ -259,10 +266,26 @@ impl Guide {
             Some(Given::CannotTell) => Some(self.assume(open, variable)),
             Some(given) => self.given_index(at, given).filter(occurs),
             None if variable.fact == "dwelling" => self.zone_dwelling(known).filter(occurs),
+            None if variable.fact == "time-of-year" => self.time_of_year(variable, known).filter(occurs),
             None if variable.fact == "day" => Some(variable.interval_of(day_number(self.first_day()))),
             None if NEVER_ASKED.contains(&variable.fact.as_str()) => Some(usize::from(open.assumed)),
             None => None,
         }
+    }
+
+    /// The part of the year that what is known of the day falls into; that of the first day the
+    /// guide holds when nothing is known.
+    fn time_of_year(&self, year: &Variable, known: &Known) -> Option<usize> {
+        let day = match known.get("day") {
+            Some(Given::Day(day)) => *day,
+            Some(Given::Stated(words)) => words.trim().parse().ok()?,
+            Some(Given::Interval(interval)) => {
+                let days = self.variables.iter().find(|v| v.fact == "day")?;
+                return year_days_of(days, *interval, year).first().copied();
+            }
+            _ => self.first_day(),
+        };
+        Some(year.interval_of(year_day(day)))
     }
 
     fn assume(&self, open: &OpenVariable, variable: &Variable) -> usize {
@@ -357,10 +380,10 @@ impl Guide {
                 let mut ends = ends(known, first, last);
                 // What lies outside the range that occurs needs no end of its own.
                 if position == 0 {
-                    (ends.at_least, ends.over) = (None, None);
+                    (ends.at_least, ends.over, ends.low) = (None, None, Aside::default());
                 }
                 if position + 1 == count {
-                    (ends.at_most, ends.under) = (None, None);
+                    (ends.at_most, ends.under, ends.high) = (None, None, Aside::default());
                 }
                 options.push(Choice { label: ValueLabel::Range(ends), given: Given::Interval(first) });
             }
@@ -388,6 +411,7 @@ pub(crate) fn label(variable: &Variable, value: usize) -> ValueLabel {
 fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
     let mut ends = Ends::default();
     if let Some(cut) = first.checked_sub(1).and_then(|i| variable.cuts.get(i)) {
+        ends.low = cut.aside.clone();
         if cut.value_is_above() {
             ends.at_least = Some(cut.stated.clone());
         } else {
@@ -395,6 +419,7 @@ fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
         }
     }
     if let Some(cut) = variable.cuts.get(last) {
+        ends.high = cut.aside.clone();
         if cut.value_is_above() {
             ends.under = Some(cut.stated.clone());
         } else {

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use crate::catalog::{Catalog, Item, Open, Part};
 use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, Ref, TRUE, TooMuch, child, is_node, terminal};
-use crate::domain::{Variable, normalised, variables};
+use crate::domain::{Variable, normalised, variables, year_days_of};
 use crate::facts::{FACTS, FactKind, fact_index};
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
 use crate::program::Program;
@@ -17,7 +17,7 @@ use crate::resolve::{Knowledge, kind_of};
 use crate::ruleset::RuleSet;
 
 /// Context facts: the phone or the resident knows them, the catalog does not.
-const CONTEXT: &[&str] = &["day", "zone", "dwelling", "origin", "proof"];
+const CONTEXT: &[&str] = &["day", "time-of-year", "zone", "dwelling", "origin", "proof", "add-on"];
 
 /// A problem of an item's facts, found while compiling.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -124,6 +124,10 @@ impl Work<'_> {
             let stated = of_part.or_else(|| item.facts.get(fact.id));
             let knowledge = match fact.id {
                 "item" => variable.index_of(&item.id).map_or(Knowledge::Unstated, Knowledge::Is),
+                "part" => {
+                    let name = part.map_or("whole", |p| p.id.as_str());
+                    variable.index_of(name).map_or(Knowledge::Unstated, Knowledge::Is)
+                }
                 "category" => variable.index_of(&item.category).map_or(Knowledge::Unstated, Knowledge::Is),
                 id if CONTEXT.contains(&id) => {
                     let normal = fact.normal.and_then(|n| variable.index_of(n)).unwrap_or(0);
@@ -243,6 +247,21 @@ impl Work<'_> {
                 let fits = self.only(dwelling, &|v| v == dwelling_at)?;
                 let either = self.conditions.or(elsewhere, fits)?;
                 sum = self.conditions.and(sum, either)?;
+            }
+        }
+        if let (Some(day), Some(year)) = (fact_index("day"), fact_index("time-of-year"))
+            && let (Some(days), Some(years)) = (self.variables.get(day), self.variables.get(year))
+            && days.size() > 1
+            && years.size() > 1
+        {
+            for interval in 0..days.size() {
+                let met = year_days_of(days, interval, years);
+                if met.len() < years.size() {
+                    let other = self.only(day, &|v| v != interval)?;
+                    let fits = self.only(year, &|v| met.binary_search(&v).is_ok())?;
+                    let either = self.conditions.or(other, fits)?;
+                    sum = self.conditions.and(sum, either)?;
+                }
             }
         }
         for (longer, shorter) in [
