@@ -210,7 +210,18 @@ impl Guide {
     /// slice holds, for each variable of the guide, the index of its value.
     #[must_use]
     pub fn verdict(&self, item: usize, values: &[u16]) -> Option<&Outcome> {
-        let mut at = self.items.get(item)?.subjects.first()?.root;
+        self.walk(self.items.get(item)?.subjects.first()?.root, values)
+    }
+
+    /// The same for a part of an item; `None` when the item has no such part.
+    #[must_use]
+    pub fn part_verdict(&self, item: usize, part: &str, values: &[u16]) -> Option<&Outcome> {
+        let subjects = &self.items.get(item)?.subjects;
+        self.walk(subjects.iter().find(|s| s.part.as_deref() == Some(part))?.root, values)
+    }
+
+    fn walk(&self, root: Ref, values: &[u16]) -> Option<&Outcome> {
+        let mut at = root;
         while let Some(node) = self.node(at) {
             at = child(node, usize::from(*values.get(usize::from(node.variable))?));
         }
@@ -222,7 +233,7 @@ impl Guide {
     }
 
     /// The index of what was given for a variable.
-    fn given_index(&self, variable: usize, given: &Given) -> Option<usize> {
+    pub(crate) fn given_index(&self, variable: usize, given: &Given) -> Option<usize> {
         let known = self.variables.get(variable)?;
         match given {
             Given::Value(value) => known.index_of(value),

@@ -95,6 +95,14 @@ impl Variable {
         self.values.iter().position(|v| v == value)
     }
 
+    /// The smallest and largest whole value of an interval, both included.
+    pub(crate) fn range_of(&self, interval: usize) -> (i64, i64) {
+        let cut = |at: usize| self.cuts.get(at).map(|c| c.at);
+        let low = interval.checked_sub(1).and_then(cut);
+        let low = low.map_or(i64::MIN, |at| at.div_euclid(2) + at.rem_euclid(2));
+        (low, cut(interval).map_or(i64::MAX, |at| (at - 1).div_euclid(2)))
+    }
+
     /// The interval a normalised measure lies in.
     #[must_use]
     pub fn interval_of(&self, value: i64) -> usize {
@@ -122,15 +130,10 @@ pub(crate) fn year_day_of(words: &str) -> Option<i64> {
 
 /// Which intervals of the year days of an interval of days fall into; both as positions.
 pub(crate) fn year_days_of(days: &Variable, interval: usize, year: &Variable) -> Vec<usize> {
-    let low = interval
-        .checked_sub(1)
-        .and_then(|i| days.cuts.get(i))
-        .map(|c| c.at.div_euclid(2) + c.at.rem_euclid(2));
-    let high = days.cuts.get(interval).map(|c| (c.at - 1).div_euclid(2));
-    let (Some(low), Some(high)) = (low, high) else { return (0..year.size()).collect() };
+    let (low, high) = days.range_of(interval);
     // Four years hold every day of the year there is, leap day apart, which eight years around a
     // century hold.
-    if high - low >= 8 * 366 {
+    if high.saturating_sub(low) >= 8 * 366 {
         return (0..year.size()).collect();
     }
     let mut met: Vec<usize> = (low..=high)
