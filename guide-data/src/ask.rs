@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node};
+use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node, terminal};
 use crate::domain::{Aside, Variable, day_number, normalised, year_day, year_days_of};
 use crate::facts::FACTS;
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome};
@@ -265,6 +265,13 @@ impl Guide {
             let root = rest.restrict(subject.root, &taken, &mut BTreeMap::new());
             roots.push(root);
         }
+        // What a part's answer would be where it has no line of its own cannot matter.
+        if let Some((&mut whole, parts)) = roots.split_first_mut() {
+            let mut memo = BTreeMap::new();
+            for part in parts {
+                *part = rest.fold(whole, *part, &mut memo);
+            }
+        }
         Some((rest, roots))
     }
 
@@ -330,13 +337,8 @@ impl Guide {
     fn answer(&self, item: &GuideItem, rest: &Rest<'_>, roots: &[Ref], known: &Known) -> Answer {
         let mut parts: Vec<PartAnswer> = Vec::new();
         for (subject, &root) in item.subjects.iter().zip(roots) {
-            let outcome = rest.outcome(root);
-            let told = parts
-                .first()
-                .is_some_and(|p| p.outcome.same_place(&outcome) && p.outcome.hazard == outcome.hazard);
-            // A part that goes where the item goes needs no line of its own.
-            if subject.part.is_none() || !told {
-                parts.push(PartAnswer { part: subject.part.clone(), outcome });
+            if root != rest.folded() {
+                parts.push(PartAnswer { part: subject.part.clone(), outcome: rest.outcome(root) });
             }
         }
         let mut assumed = Vec::new();
@@ -486,6 +488,41 @@ impl<'a> Rest<'a> {
             self.make(node.variable, children)
         };
         memo.insert(at, made);
+        made
+    }
+
+    /// Stands for "a part that goes where the whole goes": it has no line of its own.
+    fn folded(&self) -> Ref {
+        terminal(self.guide.outcomes.len())
+    }
+
+    /// A part's diagram in which whatever is told by the whole's answer is [`Rest::folded`].
+    fn fold(&mut self, whole: Ref, part: Ref, memo: &mut BTreeMap<(Ref, Ref), Ref>) -> Ref {
+        if whole == IMPOSSIBLE || part == IMPOSSIBLE {
+            return IMPOSSIBLE;
+        }
+        if let (Some(w), Some(p)) = (as_terminal(whole), as_terminal(part)) {
+            let outcomes = self.guide.outcomes.get(w).zip(self.guide.outcomes.get(p));
+            let told = outcomes.is_some_and(|(w, p)| w.same_place(p) && w.hazard == p.hazard);
+            return if told { self.folded() } else { part };
+        }
+        if let Some(&done) = memo.get(&(whole, part)) {
+            return done;
+        }
+        let (left, right) = (self.node(whole).cloned(), self.node(part).cloned());
+        let variable = left.iter().chain(&right).map(|n| n.variable).min().unwrap_or_default();
+        let here = |n: Option<Node>| n.filter(|n| n.variable == variable);
+        let (left, right) = (here(left), here(right));
+        let size = left.iter().chain(&right).map(|n| n.children.len()).max().unwrap_or_default();
+        let children = (0..size)
+            .map(|value| {
+                let w = left.as_ref().map_or(whole, |n| child(n, value));
+                let p = right.as_ref().map_or(part, |n| child(n, value));
+                self.fold(w, p, memo)
+            })
+            .collect();
+        let made = self.make(variable, children);
+        memo.insert((whole, part), made);
         made
     }
 
