@@ -113,7 +113,9 @@ fn what_is_open_has_two_ways_to_be_and_is_not_stated_as_well() {
                     assert!(from < to && from <= usual && usual <= to, "{}: {name}", item.id);
                     assert!(open.among.is_empty());
                 }
-                FactKind::Id(_) | FactKind::Day => unreachable!("{}: {name} cannot be open", item.id),
+                FactKind::Id(_) | FactKind::Day | FactKind::YearDay => {
+                    unreachable!("{}: {name} cannot be open", item.id)
+                }
             }
         }
         assert!(item.open.len() <= 3, "{} leaves too much open", item.id);
