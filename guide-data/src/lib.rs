@@ -18,6 +18,7 @@ mod hours;
 mod measure;
 mod paths;
 mod place;
+mod printed;
 mod program;
 mod resolve;
 mod ruleset;
@@ -32,7 +33,10 @@ pub use ask::{
     Answer, Choice, Ends, Given, Known, PartAnswer, Question, QuestionCount, Step, ValueLabel, fact_order,
 };
 pub use catalog::{Catalog, Item, Open, PARTS, Part};
-pub use compare::{Change, compare};
+pub use compare::{
+    Agreed, Asked, Aspect, Change, Comparison, Contradiction, Differing, FactIs, Group, Member, Notice,
+    NoticeGroup, NoticeKind, PlaceKind, Regional, Told, When, compare, compare_many, comparison, notice,
+};
 pub use condition::{Bounds, Condition, OneOf};
 pub use domain::{Cut, Variable, dimension_of};
 #[cfg(feature = "schema")]
@@ -44,6 +48,7 @@ pub use guide::*;
 pub use hours::{OpenState, Schedule};
 pub use measure::{Dimension, Measure, MeasureProblem};
 pub use paths::Witness;
+pub use printed::{Printing, UntrueLine, untrue, untrue_since};
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
 pub use search::{Hit, SearchIndex, fold};
