@@ -15,7 +15,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::ask::{Given, ValueLabel};
 use crate::catalog::{Catalog, Item};
-use crate::compare::product::{Path, Product, Side, told};
+use crate::compare::product::{Path, Product, Side, exists, told};
 use crate::compare::region::{Region, When};
 use crate::compile::compile_over;
 use crate::condition::{Bounds, Condition, OneOf};
@@ -135,7 +135,9 @@ impl<'a> Desk<'a> {
         let shared = variables(&programs, &everything);
         let day_at = fact_index("day")?;
         let days = shared.get(day_at)?;
-        let days = (days.interval_of(day_number(first_day))..days.size()).collect();
+        let days = (days.interval_of(day_number(first_day))..days.size())
+            .filter(|&interval| exists(days, interval))
+            .collect();
         Some(Self {
             program,
             before,

@@ -39,7 +39,7 @@ const OPEN: &[&str] = &["resin", "contents", "bagged"];
 const LENGTHS: &[&str] = &["2 in", "3 in", "4 in"];
 /// One length between each two thresholds, and the thresholds themselves.
 const SIZES: &[&str] = &["1.5 in", "2 in", "2.5 in", "3 in", "3.5 in", "4 in", "5 in"];
-const DAYS: &[&str] = &["2026-01-15", "2026-02-01", "2026-03-01", "2026-03-31", "2026-04-10"];
+const DAYS: &[&str] = &["2026-01-15", "2026-02-01", "2026-03-01", "2026-03-31", "2026-04-01"];
 
 fn words(name: &str) -> Vec<&'static str> {
     let FactKind::Choice(all) = fact(name).unwrap().kind else { panic!("{name}") };
@@ -90,7 +90,11 @@ fn rule(dice: &mut Dice, number: usize) -> Rule {
         also: if dice.chance(10) { vec!["shop".into()] } else { Vec::new() },
         prepare: vec![(*dice.pick(&["cap-on", "cap-off", "rinse"])).into()],
         reason: dice.chance(30).then(|| "sells".to_owned()),
-        from: if dice.chance(20) { day(["2026-02-01", "2026-03-01"][dice.roll(2)]) } else { None },
+        from: if dice.chance(20) {
+            day(["2026-02-01", "2026-03-01", "2026-04-01"][dice.roll(3)])
+        } else {
+            None
+        },
         until: if dice.chance(15) { day("2026-03-31") } else { None },
         ..Rule::default()
     }
