@@ -52,6 +52,8 @@ pub(crate) enum Command {
         out: Option<PathBuf>,
     },
     Demo {
+        /// One of the member towns, by id.
+        town: Option<String>,
         out: Option<PathBuf>,
     },
 }
@@ -145,7 +147,8 @@ impl Name {
             ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
-            Self::Schema | Self::Demo => &["out"],
+            Self::Schema => &["out"],
+            Self::Demo => &["town", "out"],
         };
         own.contains(&option)
     }
@@ -205,6 +208,7 @@ struct Found {
     register: bool,
     copies: Option<u32>,
     printed: Option<NaiveDate>,
+    town: Option<String>,
     app: Option<PathBuf>,
     port: Option<u16>,
     address: Option<IpAddr>,
@@ -257,6 +261,7 @@ impl Found {
             }
             "notice" => self.notice = true,
             "register" => self.register = true,
+            "town" => self.town = Some(string(parser)?),
             "language" => self.speak = Some(string(parser)?),
             "copies" => {
                 let text = string(parser)?;
@@ -356,7 +361,7 @@ impl Found {
                 out: self.out,
             }),
             Name::Schema => Command::Schema { out: self.out },
-            Name::Demo => Command::Demo { out: self.out },
+            Name::Demo => Command::Demo { town: self.town, out: self.out },
         })
     }
 }
@@ -448,6 +453,7 @@ mod tests {
             ("printed", "2027-01-31"),
             ("copies", "400"),
             ("language", "es"),
+            ("town", "kettlebrae"),
             ("app", "a"),
             ("port", "0"),
             ("address", "::1"),

@@ -77,7 +77,7 @@ fn perform(command: Command, voice: &Voice, world: &mut World<'_>) -> Outcome<Re
         Command::Serve { folder, address, port } => commands::serve(&folder, address, port, voice, world),
         Command::Compare(args) => commands::compare(&args, voice),
         Command::Schema { out } => commands::schema(out.as_deref(), voice),
-        Command::Demo { out } => commands::demo(out.as_deref(), voice),
+        Command::Demo { town, out } => commands::demo(town.as_deref(), out.as_deref(), voice),
     }
 }
 

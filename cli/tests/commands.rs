@@ -26,6 +26,7 @@ fn the_program_itself_ends_with_the_documented_codes() {
         (3, vec!["check", "nothing.json"]),
         (4, vec!["schema", "--out", &blocked]),
         (5, vec!["answer", &demo, "qqqqqqqq"]),
+        (5, vec!["demo", "--town", "nowhere"]),
     ] {
         let run = Command::new(env!("CARGO_BIN_EXE_lidleaf")).args(&words).output().unwrap();
         assert_eq!(run.status.code(), Some(code), "{words:?}");

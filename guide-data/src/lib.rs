@@ -27,6 +27,7 @@ mod sites;
 pub mod standard;
 mod summarise;
 mod text;
+mod towns;
 mod words;
 
 pub use ask::{
@@ -55,6 +56,7 @@ pub use search::{Hit, SearchIndex, fold};
 pub use sites::{Near, distance, nearest};
 pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, summarise};
 pub use text::{Text, TextState, Translation};
+pub use towns::demo_towns;
 pub use words::{LanguagePack, each_text, has_unreviewed, program_texts, text_mut};
 
 /// The demo program file: Quillmere County, which is wholly invented.

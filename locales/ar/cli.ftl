@@ -84,9 +84,10 @@ cli-help-schema =
 
     يكتب مخطط JSON لملفات البرامج.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    يكتب البرنامج التجريبي، وهو لمقاطعة متخيَّلة كلها، ليُبدأ منه.
+    يكتب البرنامج التجريبي، وهو مقاطعة مختلقة كلها، للبدء منه؛ ومع --town إحدى بلداتها الأعضاء:
+    thrushwick أو kettlebrae أو larkenby أو dunnockford.
 cli-help-common =
     يقبل كل أمر أيضًا:
       --lang TAG      لغة الرسائل والأجوبة { "\u200F" }(en، es، ar …)
@@ -296,6 +297,8 @@ cli-unknown-value = «{ $value }» ليست قيمة للخاصية «{ $fact }�
     .hint = تقبل: { $known }.
 cli-unknown-zone = لا توجد منطقة خدمة «{ $zone }».
     .hint = المناطق هي: { $known }.
+cli-unknown-town = ليس في العرض بلدة عضو باسم «{ $town }».
+    .hint = البلدات هي: { $known }.
 cli-unknown-stream = لا يوجد مسار «{ $stream }».
     .hint = المسارات هي: { $known }.
 cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $language }».

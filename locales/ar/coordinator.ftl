@@ -396,6 +396,14 @@ finding-duplicate-id =
        *[other] استُعمل المعرّف «{ $id }» { $times } مرة.
     }
     .hint = أعط كل واحد معرّفًا خاصًا. تعتمد عليه الروابط والملصقات والترجمات.
+finding-printed-line-untrue =
+    { $span ->
+        [from] السطر المطبوع «{ $line }» غير صحيح ابتداء من { $since }.
+        [until] السطر المطبوع «{ $line }» غير صحيح حتى { $until }.
+        [between] السطر المطبوع «{ $line }» غير صحيح من { $since } حتى { $until }.
+       *[always] السطر المطبوع «{ $line }» غير صحيح في هذا الإصدار.
+    }
+    .hint = اطبع الورقة من جديد أو غط السطر. وإن لم تعد الورقة مستعملة فاكتب اليوم الذي سحبت فيه.
 finding-suspicious-text =
     { $problem ->
         [markup] النص «{ $key }» ({ $language }) فيه رموز تنسيق: { $shown }

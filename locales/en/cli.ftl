@@ -88,9 +88,10 @@ cli-help-schema =
 
     Writes the JSON Schema of program files.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    Writes the demo program, a wholly invented county, to begin from.
+    Writes the demo program, a wholly invented county, to begin from; with --town one of its
+    member towns: thrushwick, kettlebrae, larkenby or dunnockford.
 cli-help-common =
     Every command also takes:
       --lang TAG      language of messages and answers (en, es, ar …)
@@ -286,6 +287,8 @@ cli-unknown-value = “{ $value }” is not a value of the fact “{ $fact }”.
     .hint = It takes: { $known }.
 cli-unknown-zone = There is no service zone “{ $zone }”.
     .hint = The zones are: { $known }.
+cli-unknown-town = There is no member town “{ $town }” in the demo.
+    .hint = The towns are: { $known }.
 cli-unknown-stream = There is no stream “{ $stream }”.
     .hint = The streams are: { $known }.
 cli-unknown-sheet-language = The program is not published in “{ $language }”.

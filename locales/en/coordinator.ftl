@@ -377,6 +377,14 @@ finding-duplicate-id =
        *[other] The id “{ $id }” is used { $times } times.
     }
     .hint = Give each its own id. Links, labels and translations hang on it.
+finding-printed-line-untrue =
+    { $span ->
+        [from] The printed line “{ $line }” is untrue from { $since }.
+        [until] The printed line “{ $line }” is untrue until { $until }.
+        [between] The printed line “{ $line }” is untrue from { $since } until { $until }.
+       *[always] The printed line “{ $line }” is untrue in this edition.
+    }
+    .hint = Print the sheet anew or cover the line. When the sheet is no longer out there, enter the day it was withdrawn.
 finding-suspicious-text =
     { $problem ->
         [markup] The text “{ $key }” ({ $language }) holds markup: { $shown }

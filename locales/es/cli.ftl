@@ -89,9 +89,10 @@ cli-help-schema =
 
     Escribe el esquema JSON de los archivos de programa.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    Escribe el programa de muestra, de un condado inventado por completo, para empezar con él.
+    Escribe el programa de demostración, un condado enteramente inventado, para empezar; con --town
+    uno de sus pueblos miembros: thrushwick, kettlebrae, larkenby o dunnockford.
 cli-help-common =
     Todas las órdenes aceptan además:
       --lang TAG      idioma de los mensajes y las respuestas (en, es, ar …)
@@ -273,6 +274,8 @@ cli-unknown-value = «{ $value }» no es un valor del dato «{ $fact }».
     .hint = Acepta: { $known }.
 cli-unknown-zone = No existe la zona de servicio «{ $zone }».
     .hint = Las zonas son: { $known }.
+cli-unknown-town = No hay ningún pueblo miembro «{ $town }» en la demostración.
+    .hint = Los pueblos son: { $known }.
 cli-unknown-stream = No existe la corriente «{ $stream }».
     .hint = Las corrientes son: { $known }.
 cli-unknown-sheet-language = El programa no se publica en «{ $language }».

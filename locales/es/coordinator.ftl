@@ -376,6 +376,14 @@ finding-duplicate-id =
        *[other] El id “{ $id }” se usa { $times } veces.
     }
     .hint = Dé a cada uno su propio id. De él dependen enlaces, etiquetas y traducciones.
+finding-printed-line-untrue =
+    { $span ->
+        [from] La línea impresa «{ $line }» no es cierta desde el { $since }.
+        [until] La línea impresa «{ $line }» no es cierta hasta el { $until }.
+        [between] La línea impresa «{ $line }» no es cierta desde el { $since } hasta el { $until }.
+       *[always] La línea impresa «{ $line }» no es cierta en esta edición.
+    }
+    .hint = Imprima la hoja de nuevo o tape la línea. Si la hoja ya no está en uso, anote el día en que se retiró.
 finding-suspicious-text =
     { $problem ->
         [markup] El texto “{ $key }” ({ $language }) contiene código: { $shown }
