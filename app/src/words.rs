@@ -66,6 +66,11 @@ impl Words {
         Self { messages: self.messages.clone(), pack: Arc::new(pack), index, indexed }
     }
 
+    /// The same words for what the app shares with the command line.
+    pub(crate) fn shared(&self) -> lidleaf::Words<'_> {
+        lidleaf::Words { messages: &self.messages, pack: &self.pack }
+    }
+
     /// Whether both say the same.
     pub(crate) fn same(&self, other: &Self) -> bool {
         Arc::ptr_eq(&self.messages, &other.messages)

@@ -47,17 +47,28 @@ pub(crate) enum Command {
         address: IpAddr,
         port: u16,
     },
-    Compare {
-        before: PathBuf,
-        after: PathBuf,
-        catalog: Option<PathBuf>,
-    },
+    Compare(CompareArgs),
     Schema {
         out: Option<PathBuf>,
     },
     Demo {
+        /// One of the member towns, by id.
+        town: Option<String>,
         out: Option<PathBuf>,
     },
+}
+
+/// What `compare` takes.
+#[derive(Debug)]
+pub(crate) struct CompareArgs {
+    /// Two to fifty program files.
+    pub(crate) programs: Vec<PathBuf>,
+    pub(crate) catalog: Option<PathBuf>,
+    /// A notice is wanted, not a list.
+    pub(crate) notice: bool,
+    pub(crate) speak: Option<String>,
+    pub(crate) on: Option<NaiveDate>,
+    pub(crate) out: Option<PathBuf>,
 }
 
 /// What `print` takes.
@@ -71,6 +82,10 @@ pub(crate) struct PrintArgs {
     pub(crate) languages: Vec<String>,
     pub(crate) out: Option<PathBuf>,
     pub(crate) date: Option<NaiveDate>,
+    /// Enter it into the program's register of printed sheets.
+    pub(crate) register: bool,
+    pub(crate) copies: u32,
+    pub(crate) printed: Option<NaiveDate>,
 }
 
 /// The commands by name.
@@ -106,7 +121,8 @@ impl Name {
     fn words(self) -> (usize, usize) {
         match self {
             Self::Check | Self::Print | Self::Serve => (1, 1),
-            Self::Answer | Self::Compare => (2, 2),
+            Self::Answer => (2, 2),
+            Self::Compare => (2, MOST_COMPARED),
             Self::Publish => (0, 1),
             Self::Schema | Self::Demo => (0, 0),
         }
@@ -114,16 +130,32 @@ impl Name {
 
     fn takes(self, option: &str) -> bool {
         let own: &[&str] = match self {
-            Self::Check | Self::Compare => &["catalog"],
+            Self::Check => &["catalog"],
+            Self::Compare => &["catalog", "notice", "language", "on", "out"],
             Self::Answer => &["catalog", "fact", "zone", "on"],
-            Self::Print => &["catalog", "sheet", "stream", "zone", "languages", "out", "date"],
+            Self::Print => &[
+                "catalog",
+                "sheet",
+                "stream",
+                "zone",
+                "languages",
+                "out",
+                "date",
+                "register",
+                "copies",
+                "printed",
+            ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
-            Self::Schema | Self::Demo => &["out"],
+            Self::Schema => &["out"],
+            Self::Demo => &["town", "out"],
         };
         own.contains(&option)
     }
 }
+
+/// More programs than this are no region, and would be slow to compare.
+const MOST_COMPARED: usize = 50;
 
 /// The port `serve` opens when none is named.
 const PORT: u16 = 8080;
@@ -171,6 +203,12 @@ struct Found {
     zone: Option<String>,
     languages: Vec<String>,
     out: Option<PathBuf>,
+    notice: bool,
+    speak: Option<String>,
+    register: bool,
+    copies: Option<u32>,
+    printed: Option<NaiveDate>,
+    town: Option<String>,
     app: Option<PathBuf>,
     port: Option<u16>,
     address: Option<IpAddr>,
@@ -221,12 +259,18 @@ impl Found {
                 self.languages =
                     text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
             }
-            "on" | "date" => {
+            "notice" => self.notice = true,
+            "register" => self.register = true,
+            "town" => self.town = Some(string(parser)?),
+            "language" => self.speak = Some(string(parser)?),
+            "copies" => {
                 let text = string(parser)?;
-                let day = NaiveDate::parse_from_str(&text, "%Y-%m-%d")
-                    .map_err(|_| Problem::usage("cli-usage-date").with("word", text))?;
-                self.day = Some(day);
+                let copies =
+                    text.parse().map_err(|_| Problem::usage("cli-usage-copies").with("word", text))?;
+                self.copies = Some(copies);
             }
+            "printed" => self.printed = Some(day(parser)?),
+            "on" | "date" => self.day = Some(day(parser)?),
             "port" => {
                 let text = string(parser)?;
                 let port = text.parse().map_err(|_| Problem::usage("cli-usage-port").with("word", text))?;
@@ -293,6 +337,9 @@ impl Found {
                 languages: self.languages,
                 out: self.out,
                 date: self.day,
+                register: self.register,
+                copies: self.copies.unwrap_or_default(),
+                printed: self.printed,
             }),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
@@ -305,13 +352,24 @@ impl Found {
                 address: self.address.unwrap_or(IpAddr::V4(std::net::Ipv4Addr::LOCALHOST)),
                 port: self.port.unwrap_or(PORT),
             },
-            Name::Compare => {
-                Command::Compare { before: file(first), after: file(second), catalog: self.catalog }
-            }
+            Name::Compare => Command::Compare(CompareArgs {
+                programs: first.into_iter().chain(second).chain(words).map(PathBuf::from).collect(),
+                catalog: self.catalog,
+                notice: self.notice,
+                speak: self.speak,
+                on: self.day,
+                out: self.out,
+            }),
             Name::Schema => Command::Schema { out: self.out },
-            Name::Demo => Command::Demo { out: self.out },
+            Name::Demo => Command::Demo { town: self.town, out: self.out },
         })
     }
+}
+
+fn day(parser: &mut Parser) -> Outcome<NaiveDate> {
+    let text = string(parser)?;
+    NaiveDate::parse_from_str(&text, "%Y-%m-%d")
+        .map_err(|_| Problem::usage("cli-usage-date").with("word", text))
 }
 
 fn path(parser: &mut Parser) -> Outcome<PathBuf> {
@@ -372,6 +430,8 @@ mod tests {
             ("serve x --port 70000", "cli-usage-port 70000"),
             ("serve x --address here", "cli-usage-address here"),
             ("compare a.json", "cli-usage-needs-two"),
+            ("compare a.json b.json --on soon", "cli-usage-date soon"),
+            ("print a.json --sheet lid --register --copies many", "cli-usage-copies many"),
             ("--stream x", "cli-usage-option --stream"),
         ] {
             assert_eq!(refused(line), expected, "{line}");
@@ -390,6 +450,10 @@ mod tests {
             ("languages", "en,es"),
             ("out", "o"),
             ("date", "2027-01-31"),
+            ("printed", "2027-01-31"),
+            ("copies", "400"),
+            ("language", "es"),
+            ("town", "kettlebrae"),
             ("app", "a"),
             ("port", "0"),
             ("address", "::1"),
@@ -400,6 +464,8 @@ mod tests {
             for (option, value) in values.iter().filter(|(option, _)| name.takes(option)) {
                 line.extend([OsString::from(format!("--{option}")), OsString::from(value)]);
             }
+            let flags = ["notice", "register"].into_iter().filter(|flag| name.takes(flag));
+            line.extend(flags.map(|flag| OsString::from(format!("--{flag}"))));
             read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
         }
     }

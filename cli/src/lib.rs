@@ -4,6 +4,7 @@
 //! what came of it. Without the feature `native` only the shared part is left, which knows no files, no
 //! network and no clock.
 
+pub mod compared;
 pub mod sheets;
 mod words;
 

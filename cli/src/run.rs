@@ -75,20 +75,24 @@ fn perform(command: Command, voice: &Voice, world: &mut World<'_>) -> Outcome<Re
             commands::publish(program.as_deref(), catalog.as_deref(), &app, &out, voice)
         }
         Command::Serve { folder, address, port } => commands::serve(&folder, address, port, voice, world),
-        Command::Compare { before, after, catalog } => {
-            commands::compare(&before, &after, catalog.as_deref(), voice)
-        }
+        Command::Compare(args) => commands::compare(&args, voice),
         Command::Schema { out } => commands::schema(out.as_deref(), voice),
-        Command::Demo { out } => commands::demo(out.as_deref(), voice),
+        Command::Demo { town, out } => commands::demo(town.as_deref(), out.as_deref(), voice),
     }
 }
 
 fn language(asked: &Asked) -> Outcome<Lang> {
     let Some(word) = &asked.language else { return Ok(Lang::default()) };
+    spoken(word)
+}
+
+/// The language of a tag, when there are messages in it.
+pub(crate) fn spoken(word: &str) -> Outcome<Lang> {
     let known = || supported().iter().map(|language| language.tag).collect::<Vec<_>>().join(", ");
-    word.parse::<Lang>().ok().filter(|lang| lang.entry().is_some()).ok_or_else(|| {
-        Problem::usage("cli-usage-language").with("word", word.as_str()).with("known", known())
-    })
+    word.parse::<Lang>()
+        .ok()
+        .filter(|lang| lang.entry().is_some())
+        .ok_or_else(|| Problem::usage("cli-usage-language").with("word", word).with("known", known()))
 }
 
 fn voice(lang: Lang, json: bool) -> Voice {

@@ -6,7 +6,8 @@
 
 use chrono::NaiveDate;
 use guide_data::{
-    Guide, LanguagePack, Line as SummaryLine, Program, Summary, SummaryWanted, ValueLabel, summarise,
+    Guide, LanguagePack, Line as SummaryLine, PrintedSheet, Printing, Program, Summary, SummaryWanted,
+    ValueLabel, summarise,
 };
 use locales::{Lang, Messages, args, t};
 use print::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
@@ -48,6 +49,9 @@ pub struct Sheet {
     /// Lines that are short of the whole truth, by item, with the share of cases in which following the
     /// line alone leads to the right place (below 1).
     pub shortened: Vec<(String, f64)>,
+    /// What the register of printed sheets keeps of it; id, day and number of copies are still to be
+    /// filled in.
+    pub printed: PrintedSheet,
 }
 
 /// The messages of a language for a sheet of a program: those of its pack, and those that only the
@@ -94,15 +98,30 @@ pub fn sheet(
         return Err(SheetProblem::UnknownZone(zone.clone()));
     }
     let Room { yes, no, elsewhere, hazard_places } = room(wanted.sheet, languages.len());
-    let summary = summarise(
-        guide,
-        &SummaryWanted {
-            stream: Some(stream.clone()),
-            zone: wanted.zone.clone(),
-            yes,
-            no,
-            elsewhere,
-            day: Some(wanted.date),
+    let asked = SummaryWanted {
+        stream: Some(stream.clone()),
+        zone: wanted.zone.clone(),
+        yes,
+        no,
+        elsewhere,
+        day: Some(wanted.date),
+    };
+    let summary = summarise(guide, &asked);
+    let source = languages.iter().find(|words| words.pack.language == program.source_language);
+    let printed = PrintedSheet {
+        sheet: wanted.sheet.id().to_owned(),
+        languages: languages.iter().map(|words| words.pack.language.clone()).collect(),
+        ..PrintedSheet::default()
+    }
+    .with_lines(
+        program,
+        &Printing { guide, wanted: &asked, summary: &summary, hazard_places },
+        &|line| {
+            let words = *source.unwrap_or(first);
+            match &line.hazard {
+                Some(class) => words.say(&format!("sheet-hazard-{class}")),
+                None => put(guide, line, words).text,
+            }
         },
     );
     let shortened = shortened(&summary);
@@ -127,7 +146,7 @@ pub fn sheet(
         viewing_distance: SheetJob::arms_length(),
         languages: blocks,
     };
-    Ok(Sheet { job, shortened })
+    Ok(Sheet { job, shortened, printed })
 }
 
 /// The stream asked for, else the recycling stream, else the first.

@@ -41,14 +41,14 @@ impl Words<'_> {
         self.pack.names.get(id).and_then(|names| names.first()).cloned().unwrap_or_else(|| id.to_owned())
     }
 
-    /// An item, or a part of it: "Jar, its lid".
-    #[cfg(feature = "native")]
-    pub(crate) fn subject(&self, item: &str, part: Option<&str>) -> String {
+    /// An item, or a part of it: "Jar: the lid".
+    #[must_use]
+    pub fn subject(&self, item: &str, part: Option<&str>) -> String {
         let item = self.item(item);
         match part {
             None => item,
             Some(part) => {
-                t!(self.messages, "cli-part", item = item, part = self.say(&format!("part-{part}")))
+                t!(self.messages, "item-part", item = item, part = self.say(&format!("part-{part}")))
             }
         }
     }

@@ -26,6 +26,7 @@ fn the_program_itself_ends_with_the_documented_codes() {
         (3, vec!["check", "nothing.json"]),
         (4, vec!["schema", "--out", &blocked]),
         (5, vec!["answer", &demo, "qqqqqqqq"]),
+        (5, vec!["demo", "--town", "nowhere"]),
     ] {
         let run = Command::new(env!("CARGO_BIN_EXE_lidleaf")).args(&words).output().unwrap();
         assert_eq!(run.status.code(), Some(code), "{words:?}");
@@ -168,7 +169,121 @@ fn comparing_names_what_changes_and_only_that() {
     let changes = told["changes"].as_array().unwrap();
     assert!(!changes.is_empty() && changes.iter().all(|change| change["item"] == "milk-carton"), "{told}");
     let human = lidleaf(["compare", &demo, &after]).expect(Exit::Done).out;
-    assert!(human.contains("→") && !human.contains("cli-") && !human.contains("verdict-"), "{human}");
+    assert!(human.contains("Milk or juice carton: “Yes, Recycling” becomes “No”."), "{human}");
+    assert!(!human.contains("compare-") && !human.contains("verdict-"), "{human}");
+}
+
+/// An edition later than the demo: cartons are refused from a day on.
+fn later(bench: &Bench) -> String {
+    bench.changed("later.json", |program| {
+        program["edition"] = json!({ "label": "2027-2", "from": "2027-04-01" });
+        program["rules"].as_array_mut().unwrap().push(json!({
+            "id": "no-more-bottles", "tier": "program", "verdict": "no", "stream": "refuse",
+            "temporary": true, "from": "2027-05-01",
+            "when": { "is": { "fact": "item", "of": ["water-bottle"] } },
+            "provenance": { "decided-by": "x", "source": "y", "confirmed": "2027-01-01" },
+        }));
+    })
+}
+
+#[test]
+fn a_notice_names_both_editions_the_day_and_whom_to_ask_in_every_language() {
+    let bench = Bench::new();
+    let (demo, later) = (bench.at("demo.json"), later(&bench));
+    for (language, edition, day, mark) in [
+        ("en", "edition 2027-2 (from April 1, 2027)", "from May 1, 2027", false),
+        ("es", "edición 2027-2 (desde el 1 de abril de 2027)", "desde el 1 de mayo de 2027", true),
+        ("ar", "الإصدار 2027-2 (ابتداء من 1 أبريل 2027)", "ابتداء من 1 مايو 2027", true),
+    ] {
+        let words = ["compare", &demo, &later, "--notice", "--language", language];
+        let text = lidleaf(words).expect(Exit::Done).out;
+        for wanted in [edition, day, "2027-1", "555-0100", "recycling@quillmere.example.org"] {
+            assert!(text.contains(wanted), "{wanted} in {text}");
+        }
+        assert!(!text.contains("notice-") && !text.contains("compare-"), "{text}");
+        let last = text.trim_end().lines().last().unwrap();
+        assert_eq!(!last.contains("555-0100"), mark, "{text}");
+    }
+    let file = bench.at("notice.md");
+    lidleaf(["compare", &demo, &later, "--notice", "--out", &file]).expect(Exit::Done);
+    assert!(std::fs::read_to_string(&file).unwrap().starts_with("# Changes"));
+    let told = lidleaf(["compare", &demo, &later, "--notice", "--json"]).expect(Exit::Done).json();
+    assert_eq!(told["format"], "lidleaf-notice");
+    assert_eq!(told["groups"][0]["kind"], "no-longer-accepted");
+    assert_eq!(told["groups"][0]["changes"][0]["item"], "water-bottle");
+    // Before the day it is decided for, nothing changes.
+    let april = ["compare", &demo, &later, "--on", "2027-04-30", "--json"];
+    assert_eq!(lidleaf(april).expect(Exit::Done).json()["changes"], json!([]));
+}
+
+#[test]
+fn a_sheet_that_was_printed_is_registered_and_its_lines_are_watched() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    let out = bench.at("lid.pdf");
+    let words = [
+        "print",
+        &demo,
+        "--sheet",
+        "lid",
+        "--languages",
+        "en",
+        "--register",
+        "--copies",
+        "30000",
+        "--printed",
+        "2027-03-05",
+        "--out",
+        &out,
+        "--json",
+    ];
+    let told = lidleaf(words).expect(Exit::Done).json();
+    assert_eq!(told["registered"], "cart-lid-recycling-2027-1");
+    let again = lidleaf(words).expect(Exit::Done).json();
+    assert_eq!(again["registered"], "cart-lid-recycling-2027-1-2");
+    let program: serde_json::Value = serde_json::from_str(&std::fs::read_to_string(&demo).unwrap()).unwrap();
+    let sheet = &program["payload"]["printed"][0];
+    assert_eq!((&sheet["copies"], &sheet["printed"]), (&json!(30000), &json!("2027-03-05")));
+    let lines = sheet["lines"].as_array().unwrap();
+    assert!(lines.iter().any(|l| l["item"] == "water-bottle" && l["verdict"] == "yes"), "{lines:?}");
+    assert!(lines.iter().any(|l| l["hazard"] == "battery-lithium"), "{lines:?}");
+
+    // The second edition has no register of its own: the first one's is looked at.
+    let later = later(&bench);
+    let told = lidleaf(["compare", &demo, &later, "--json"]).expect(Exit::Done).json();
+    let untrue = told["untrue"].as_array().unwrap();
+    let bottle: Vec<_> = untrue.iter().filter(|u| u["item"] == "water-bottle").collect();
+    assert_eq!(bottle.len(), 2, "once for each sheet: {untrue:?}");
+    assert!(bottle.iter().all(|u| u["since"] == "2027-05-01" && u["now"]["verdict"] == "no"), "{bottle:?}");
+    assert_eq!(untrue.len(), 2, "{untrue:?}");
+    let human = lidleaf(["compare", &demo, &later]).expect(Exit::Done).out;
+    assert!(human.contains("30,000 copies): untrue from May 1, 2027."), "{human}");
+}
+
+#[test]
+fn a_region_is_told_what_is_true_everywhere_and_who_differs() {
+    let bench = Bench::new();
+    let (demo, later) = (bench.at("demo.json"), later(&bench));
+    let other = bench.changed("other.json", |program| {
+        program["name"]["en"] = json!("Marrowfield");
+        for rule in program["rules"].as_array_mut().unwrap() {
+            if rule["id"] == "caps-stay" {
+                rule["prepare"] = json!(["cap-off"]);
+            }
+        }
+    });
+    let told = lidleaf(["compare", &demo, &later, &other, "--json"]).expect(Exit::Done).json();
+    assert_eq!(told["format"], "lidleaf-regional");
+    assert_eq!(told["programs"].as_array().unwrap().len(), 3);
+    let contradictory = told["contradictory"].as_array().unwrap();
+    assert!(!contradictory.is_empty() && contradictory.iter().all(|c| c["step"] == "cap-on"), "{told}");
+    assert!(told["agreed"].as_array().unwrap().iter().any(|a| a["item"] == "newspaper"), "{told}");
+    for language in ["en", "es", "ar"] {
+        let human = lidleaf(["compare", &demo, &later, &other, "--lang", language]).expect(Exit::Done).out;
+        for key in ["regional-", "compare-", "stream-kind-", "prep-", "value-", "fact-"] {
+            assert!(!human.contains(key), "{key} in {human}");
+        }
+    }
 }
 
 #[test]

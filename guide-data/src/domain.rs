@@ -34,9 +34,12 @@ pub struct Variable {
 /// A cut between two intervals of a measure.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Cut {
-    /// Twice the normalised value, plus one when the value itself lies below the cut. Doubling
-    /// keeps "2 in or more" and "over 2 in" apart with whole numbers.
+    /// Twice the smallest normalised value above the cut: "until February 28" and "from March 1"
+    /// cut at the same place, so no interval is without a value.
     pub at: i64,
+    /// The threshold itself lies below the cut: "at most", "over".
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub below: bool,
     /// The threshold as stated.
     pub stated: String,
     /// What was said beside it.
@@ -67,18 +70,18 @@ impl Aside {
 impl Cut {
     /// The cut below a threshold: the value itself belongs above.
     fn below(value: i64, stated: &str) -> Self {
-        Self { at: value * 2, stated: stated.to_owned(), aside: Aside::default() }
+        Self { at: value * 2, below: false, stated: stated.to_owned(), aside: Aside::default() }
     }
 
     /// The cut above a threshold: the value itself belongs below.
     fn above(value: i64, stated: &str) -> Self {
-        Self { at: value * 2 + 1, stated: stated.to_owned(), aside: Aside::default() }
+        Self { at: value * 2 + 2, below: true, stated: stated.to_owned(), aside: Aside::default() }
     }
 
     /// True when the threshold's own value lies above the cut.
     #[must_use]
     pub fn value_is_above(&self) -> bool {
-        self.at % 2 == 0
+        !self.below
     }
 }
 

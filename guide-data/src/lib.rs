@@ -18,6 +18,7 @@ mod hours;
 mod measure;
 mod paths;
 mod place;
+mod printed;
 mod program;
 mod resolve;
 mod ruleset;
@@ -26,13 +27,17 @@ mod sites;
 pub mod standard;
 mod summarise;
 mod text;
+mod towns;
 mod words;
 
 pub use ask::{
     Answer, Choice, Ends, Given, Known, PartAnswer, Question, QuestionCount, Step, ValueLabel, fact_order,
 };
 pub use catalog::{Catalog, Item, Open, PARTS, Part};
-pub use compare::{Change, compare};
+pub use compare::{
+    Agreed, Asked, Aspect, Change, Comparison, Contradiction, Differing, FactIs, Group, Member, Notice,
+    NoticeGroup, NoticeKind, PlaceKind, Regional, Told, When, compare, compare_many, comparison, notice,
+};
 pub use condition::{Bounds, Condition, OneOf};
 pub use domain::{Aside, Cut, Variable, dimension_of};
 #[cfg(feature = "schema")]
@@ -44,12 +49,14 @@ pub use guide::*;
 pub use hours::{OpenState, Schedule};
 pub use measure::{Dimension, Measure, MeasureProblem};
 pub use paths::Witness;
+pub use printed::{Printing, UntrueLine, untrue, untrue_since};
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
 pub use search::{Hit, SearchIndex, fold};
 pub use sites::{Near, distance, nearest};
 pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, contradictions, summarise};
 pub use text::{Text, TextState, Translation};
+pub use towns::demo_towns;
 pub use words::{LanguagePack, each_text, has_unreviewed, program_texts, text_mut};
 
 /// The demo program file: Quillmere County, which is wholly invented.

@@ -125,6 +125,10 @@ pub struct PrintedLine {
     /// The condition printed with it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub when: Option<Condition>,
+    /// The cases in which it held when it was printed; absent when nobody noted them. A line that is
+    /// short of the truth from the first day must not be reported for that later.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub held: Option<Condition>,
     /// The hazard class it warns of.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hazard: Option<String>,

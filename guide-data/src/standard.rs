@@ -225,6 +225,7 @@ pub const PREPARATIONS: &[&str] = &[
     "original-container",
     "do-not-mix",
     "do-not-puncture",
+    "puncture",
     "wrap-broken",
     "remove-battery",
     "wipe-data",
@@ -238,6 +239,22 @@ pub const PREPARATIONS: &[&str] = &[
     "check-fluid",
     "pair-and-tie",
     "clean-and-usable",
+];
+
+/// Steps that contradict each other. Neighbouring places tell the one and the other of the same thing,
+/// and residents who move, or read the wrong leaflet, do the opposite of what is right.
+pub const OPPOSITE_STEPS: &[(&str, &str)] = &[
+    ("cap-on", "cap-off"),
+    ("flatten", "do-not-flatten"),
+    ("flatten", "do-not-crush"),
+    ("crush", "do-not-crush"),
+    ("crush", "do-not-flatten"),
+    ("puncture", "do-not-puncture"),
+    ("loose", "clear-bag"),
+    ("loose", "paper-bag"),
+    ("no-bags", "clear-bag"),
+    ("no-bags", "paper-bag"),
+    ("no-plastic-bags", "clear-bag"),
 ];
 
 /// Standard reasons. A program may give a rule its own words instead.
@@ -275,6 +292,13 @@ pub const REASONS: &[&str] = &[
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn opposite_steps_are_steps() {
+        for (one, other) in OPPOSITE_STEPS {
+            assert!(PREPARATIONS.contains(one) && PREPARATIONS.contains(other), "{one}, {other}");
+        }
+    }
 
     /// Decision 97/129/EC, OJ L 50, 20.2.1997, Annexes I-VII (paper, metals, wood seen in a
     /// secondary copy; the rest from memory).

@@ -110,7 +110,7 @@ pub fn summarise(guide: &Guide, wanted: &SummaryWanted) -> Summary {
     summary
 }
 
-fn taken(guide: &Guide, wanted: &SummaryWanted) -> BTreeMap<u16, usize> {
+pub(crate) fn taken(guide: &Guide, wanted: &SummaryWanted) -> BTreeMap<u16, usize> {
     let mut taken = BTreeMap::new();
     for (at, variable) in guide.variables.iter().enumerate() {
         let Ok(at) = u16::try_from(at) else { continue };

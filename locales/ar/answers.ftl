@@ -53,6 +53,7 @@ prep-puncture-proof = ضعه في وعاء قوي لا يُثقب.
 prep-original-container = اتركه في عبوته الأصلية وعليها الملصق.
 prep-do-not-mix = لا تخلطه بشيء.
 prep-do-not-puncture = لا تثقبه.
+prep-puncture = اثقبه حين لا يبقى شيء يخرج منه.
 prep-wrap-broken = لُف القطع المكسورة حتى لا يُجرح أحد.
 prep-remove-battery = أخرج البطارية إن خرجت بسهولة. مكانها مختلف.
 prep-wipe-data = امسح بياناتك أولًا.

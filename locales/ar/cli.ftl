@@ -45,6 +45,9 @@ cli-help-print =
       --languages en,es  بهذه اللغات، من واحدة إلى ثلاث
       --out PLACE        مجلد أو اسم ملف
       --date YYYY-MM-DD  تاريخ العمل
+      --register         تسجيل الورقة في سجل الأوراق المطبوعة في ملف البرنامج
+      --copies N         عدد النسخ، للسجل
+      --printed YYYY-MM-DD  يوم الطباعة، للسجل؛ وإلا فتاريخ المهمة
 
     يصنع ورقة بلغة واحدة إلى ثلاث لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
     وُجد خطأ لم يُكتب شيء. البرنامج نفسه والتاريخ نفسه يعطيان البايتات نفسها. إن لم تُحدَّد: المسار
@@ -61,17 +64,30 @@ cli-help-serve =
     يعرض مجلدًا منشورًا على http://127.0.0.1:8080/ أو على المنفذ والعنوان المحددين، إلى أن يوقَف.
     المنفذ 0 يأخذ أي منفذ متاح. هو لمعاينة الدليل لا للجمهور.
 cli-help-compare =
-    lidleaf compare BEFORE AFTER [--catalog FILE]
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
 
-    يعرض كل غرض يختلف حكمه أو وجهته أو تحضيره بين برنامجين، ومع أي أجوبة.
+      --on YYYY-MM-DD  كما هما في ذلك اليوم بدلا من كل الأيام
+      --notice         إشعار بالتغييرات لرسالة، في مجموعات ومعه جهة الاتصال
+      --language TAG   اللغة التي يكتب بها
+      --out FILE       ملف؛ والذي ينتهي بـ .md تضاف إليه علامات Markdown
+
+    برنامجان: يسرد كل غرض يختلف حكمه أو وجهته أو تجهيزه أو سببه أو تحذيره، ومع أي أجوبة بالضبط
+    ومن أي يوم؛ ثم سطور الأوراق المطبوعة في السجل التي لم تعد صحيحة. من ثلاثة برامج إلى خمسين:
+    ما هو صحيح فيها كلها، ومن يختلف في كل غرض آخر، والنصائح المتناقضة.
+
+    وبصيغة JSON: “lidleaf-changes” (changes, asked, untrue) أو “lidleaf-notice” (groups, untrue, text)
+    أو “lidleaf-regional” (programs, agreed, differing, contradictory). وفيها كلها “when” قائمة بدائل،
+    كل منها قائمة معلومات بقيمها التي تصح معا.
 cli-help-schema =
     lidleaf schema [--out FILE]
 
     يكتب مخطط JSON لملفات البرامج.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    يكتب البرنامج التجريبي، وهو لمقاطعة متخيَّلة كلها، ليُبدأ منه.
+    يكتب البرنامج التجريبي، وهو مقاطعة مختلقة كلها، للبدء منه؛ ومع --town إحدى بلداتها الأعضاء:
+    thrushwick أو kettlebrae أو larkenby أو dunnockford.
 cli-help-common =
     يقبل كل أمر أيضًا:
       --lang TAG      لغة الرسائل والأجوبة { "\u200F" }(en، es، ar …)
@@ -107,7 +123,6 @@ cli-place-program = في الحقل «{ $field }» من البرنامج
 cli-witness = مثلًا { $item }
 cli-witness-answers = مثلًا { $item } ({ $answers })
 cli-hint = ما العمل: { $hint }
-cli-part = { $item }، { $part }
 cli-check-clean = لا شيء يستدعي الذكر: يمكن نشر البرنامج.
 cli-count-errors =
     { $count ->
@@ -157,6 +172,8 @@ cli-question-cannot-tell = لا أعرف
 ## الأوراق
 
 cli-sheet-shortened = سطر مختصر: «{ $item }» وحده يقود إلى المكان الصحيح في { $percent } من الحالات
+# A sheet was entered into the register of a program file.
+cli-registered = سجل في { $file } باسم «{ $id }».
 cli-preflight-pass = الفحص السابق للطباعة: لا شيء يُصحَّح.
 cli-preflight-warnings =
     { $count ->
@@ -189,9 +206,6 @@ cli-compare-count =
         [many] يتغير { $count } جوابًا.
        *[other] يتغير { $count } جواب.
     }
-cli-compare-change = { $item }: من { $before } إلى { $after }
-cli-compare-unknown = غير معروف
-cli-compare-when = حين { $answers }
 cli-compare-share = { $percent } من الحالات
 
 ## أوامر لم تُفهم
@@ -222,6 +236,8 @@ cli-usage-fact = «{ $word }» ليس خاصية وقيمتها.
     .hint = اكتبهما بعلامة التساوي: { "\u200E" }--fact resin=1
 cli-usage-date = «{ $word }» ليس يومًا.
     .hint = اكتب السنة والشهر واليوم: 2027-01-31
+cli-usage-copies = «{ $word }» ليس عدد نسخ.
+    .hint = اكتب عددا صحيحا: --copies 400
 cli-usage-port = «{ $word }» ليس منفذًا.
     .hint = اكتب عددًا من 0 إلى 65535، والعدد 0 يأخذ أي منفذ متاح.
 cli-usage-address = «{ $word }» ليس عنوان شبكة.
@@ -281,6 +297,8 @@ cli-unknown-value = «{ $value }» ليست قيمة للخاصية «{ $fact }�
     .hint = تقبل: { $known }.
 cli-unknown-zone = لا توجد منطقة خدمة «{ $zone }».
     .hint = المناطق هي: { $known }.
+cli-unknown-town = ليس في العرض بلدة عضو باسم «{ $town }».
+    .hint = البلدات هي: { $known }.
 cli-unknown-stream = لا يوجد مسار «{ $stream }».
     .hint = المسارات هي: { $known }.
 cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $language }».

@@ -284,7 +284,6 @@ changes-count =
         [many] تغيّر { $count } جوابًا.
        *[other] تغيّر { $count } جواب.
     }
-changes-when = عندما { $answers }
 changes-absent = ليس في الدليل
 changes-details = المكان هو نفسه، لكن طريقة التجهيز أو السبب تغيّرا.
 changes-mark = قارن من الآن فصاعدًا
@@ -397,6 +396,14 @@ finding-duplicate-id =
        *[other] استُعمل المعرّف «{ $id }» { $times } مرة.
     }
     .hint = أعط كل واحد معرّفًا خاصًا. تعتمد عليه الروابط والملصقات والترجمات.
+finding-printed-line-untrue =
+    { $span ->
+        [from] السطر المطبوع «{ $line }» غير صحيح ابتداء من { $since }.
+        [until] السطر المطبوع «{ $line }» غير صحيح حتى { $until }.
+        [between] السطر المطبوع «{ $line }» غير صحيح من { $since } حتى { $until }.
+       *[always] السطر المطبوع «{ $line }» غير صحيح في هذا الإصدار.
+    }
+    .hint = اطبع الورقة من جديد أو غط السطر. وإن لم تعد الورقة مستعملة فاكتب اليوم الذي سحبت فيه.
 finding-suspicious-text =
     { $problem ->
         [markup] النص «{ $key }» ({ $language }) فيه رموز تنسيق: { $shown }
@@ -410,3 +417,34 @@ finding-unreadable-hours = لا يمكن قراءة أوقات العمل «{ $h
     .hint = اكتبها هكذا: { "\u200E" }Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = لا يمكن استعمال «{ $value }» هنا.
     .hint = اختر قيمة من القائمة أو صححها: يُكتب اللون هكذا #2a7f4f، والموضع بخط العرض وخط الطول، والعنوان يبدأ بـ https://
+
+## المقارنة مع ملف
+
+compare-file-title = قارن مع ملف آخر
+compare-file = اختر إصدارا سابقا أو برنامج بلدة مجاورة
+compare-file-name = قورن مع «{ $name }».
+compare-newer = الملف هو الأحدث بين الاثنين
+compare-notice = إشعار بما يتغير
+compare-copy = انسخ الإشعار
+compare-copied = نسخ.
+compare-not-copied = لم يسمح المتصفح بالنسخ. حدد النص وانسخه.
+compare-download = نزل الإشعار
+
+## سجل الأوراق المطبوعة
+
+printed-title = ما تمت طباعته
+printed-copies = عدد النسخ
+printed-note = سجلها مطبوعة
+printed-entry =
+    { $copies ->
+        [0] { $id }، { $day }
+        [zero] { $id }، { $day }، { $copies } نسخة
+        [one] { $id }، { $day }، نسخة واحدة ({ $copies })
+        [two] { $id }، { $day }، نسختان ({ $copies })
+        [few] { $id }، { $day }، { $copies } نسخ
+        [many] { $id }، { $day }، { $copies } نسخة
+       *[other] { $id }، { $day }، { $copies } نسخة
+    }
+printed-withdrawn = سحبت في { $day }
+printed-withdraw = لم تعد مستعملة
+printed-still-out = ما زالت مستعملة

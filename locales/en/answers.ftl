@@ -53,6 +53,7 @@ prep-puncture-proof = Put it in a strong container that cannot be pierced.
 prep-original-container = Leave it in its own container with the label.
 prep-do-not-mix = Do not mix it with anything.
 prep-do-not-puncture = Do not pierce it.
+prep-puncture = Pierce it once nothing comes out of it any more.
 prep-wrap-broken = Wrap broken pieces so that nobody gets cut.
 prep-remove-battery = Take the battery out if it comes out easily. It goes elsewhere.
 prep-wipe-data = Delete your data first.

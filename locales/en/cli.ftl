@@ -46,6 +46,9 @@ cli-help-print =
       --languages en,es  in these languages, one to three
       --out PLACE        a folder, or the name of a file
       --date YYYY-MM-DD  the date of the job
+      --register         enter the sheet into the program file's register of printed sheets
+      --copies N         how many copies, for the register
+      --printed YYYY-MM-DD  the day of printing, for the register; else the date of the job
 
     Makes a sheet in one to three languages as a PDF for the press and lists what the preflight
     found. With an error nothing is written. The same program and date make the same bytes. The
@@ -64,18 +67,31 @@ cli-help-serve =
     Shows a published folder at http://127.0.0.1:8080/, or at the port and address named, until
     it is stopped. Port 0 takes any free port. It is for looking at a guide, not for the public.
 cli-help-compare =
-    lidleaf compare BEFORE AFTER [--catalog FILE]
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
 
-    Lists every item whose verdict, destination or preparation differs between two programs, and
-    under which answers.
+      --on YYYY-MM-DD  as both stand on that day, instead of on all days
+      --notice         a change notice for a letter, grouped and with the contact
+      --language TAG   the language it is written in
+      --out FILE       a file; one that ends in .md gets Markdown's marks
+
+    Two programs: lists every item whose verdict, destination, preparation, reason or caution
+    differs, exactly under which answers and from which day; then the lines of printed sheets
+    in the register that become untrue. Three to fifty programs: what is true in all of them,
+    for each other item who differs, and advice that contradicts itself.
+
+    As JSON: “lidleaf-changes” (changes, asked, untrue), “lidleaf-notice” (groups, untrue, text)
+    or “lidleaf-regional” (programs, agreed, differing, contradictory). In each, “when” is a list
+    of alternatives, each a list of facts with the values that all hold.
 cli-help-schema =
     lidleaf schema [--out FILE]
 
     Writes the JSON Schema of program files.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    Writes the demo program, a wholly invented county, to begin from.
+    Writes the demo program, a wholly invented county, to begin from; with --town one of its
+    member towns: thrushwick, kettlebrae, larkenby or dunnockford.
 cli-help-common =
     Every command also takes:
       --lang TAG      language of messages and answers (en, es, ar …)
@@ -115,8 +131,6 @@ cli-witness = for example { $item }
 cli-witness-answers = for example { $item } ({ $answers })
 # What to do. $hint is a sentence.
 cli-hint = what to do: { $hint }
-# A part of an item: "Jar, its lid".
-cli-part = { $item }, { $part }
 cli-check-clean = No findings: the program can be published.
 # Numbers of findings, each by itself.
 cli-count-errors =
@@ -159,6 +173,8 @@ cli-question-cannot-tell = I can't tell
 
 # A line that had no room for all its conditions. $item is a name, $percent a share.
 cli-sheet-shortened = shortened line: “{ $item }” alone leads to the right place in { $percent } of cases
+# A sheet was entered into the register of a program file.
+cli-registered = Noted in the register of { $file } as “{ $id }”.
 # The preflight's verdict before the file is written.
 cli-preflight-pass = Preflight: nothing to correct.
 cli-preflight-warnings =
@@ -180,10 +196,6 @@ cli-compare-count =
         [one] { $count } answer changes.
        *[other] { $count } answers change.
     }
-cli-compare-change = { $item }: { $before } → { $after }
-# In place of an answer: a program that does not have the item.
-cli-compare-unknown = not known
-cli-compare-when = when { $answers }
 cli-compare-share = { $percent } of cases
 
 ## Commands not understood. Each says what to type instead.
@@ -214,6 +226,8 @@ cli-usage-fact = “{ $word }” is not a fact and its value.
     .hint = Write them with an equals sign: --fact resin=1
 cli-usage-date = “{ $word }” is not a day.
     .hint = Write year, month and day: 2027-01-31
+cli-usage-copies = “{ $word }” is not a number of copies.
+    .hint = Write a whole number: --copies 400
 cli-usage-port = “{ $word }” is not a port.
     .hint = Write a number from 0 to 65535; 0 takes any free port.
 cli-usage-address = “{ $word }” is not a network address.
@@ -273,6 +287,8 @@ cli-unknown-value = “{ $value }” is not a value of the fact “{ $fact }”.
     .hint = It takes: { $known }.
 cli-unknown-zone = There is no service zone “{ $zone }”.
     .hint = The zones are: { $known }.
+cli-unknown-town = There is no member town “{ $town }” in the demo.
+    .hint = The towns are: { $known }.
 cli-unknown-stream = There is no stream “{ $stream }”.
     .hint = The streams are: { $known }.
 cli-unknown-sheet-language = The program is not published in “{ $language }”.

@@ -272,7 +272,6 @@ changes-count =
         [one] { $count } answer is another one now.
        *[other] { $count } answers are other ones now.
     }
-changes-when = When { $answers }
 changes-absent = Not in the guide
 # An answer whose verdict and place stayed the same.
 changes-details = The place is the same; how to get it ready, or why, is not.
@@ -378,6 +377,14 @@ finding-duplicate-id =
        *[other] The id “{ $id }” is used { $times } times.
     }
     .hint = Give each its own id. Links, labels and translations hang on it.
+finding-printed-line-untrue =
+    { $span ->
+        [from] The printed line “{ $line }” is untrue from { $since }.
+        [until] The printed line “{ $line }” is untrue until { $until }.
+        [between] The printed line “{ $line }” is untrue from { $since } until { $until }.
+       *[always] The printed line “{ $line }” is untrue in this edition.
+    }
+    .hint = Print the sheet anew or cover the line. When the sheet is no longer out there, enter the day it was withdrawn.
 finding-suspicious-text =
     { $problem ->
         [markup] The text “{ $key }” ({ $language }) holds markup: { $shown }
@@ -391,3 +398,30 @@ finding-unreadable-hours = The opening hours “{ $hours }” cannot be read: { 
     .hint = Write them like this: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” cannot be used here.
     .hint = Choose a value from the list, or correct it: a color is written #2a7f4f, a position as latitude and longitude, an address begins with https://
+
+## Comparing with a file. $name is a file's name
+
+compare-file-title = Compare with another file
+compare-file = Choose an earlier edition, or a neighbor's program
+compare-file-name = Compared with “{ $name }”.
+compare-newer = The file is the newer of the two
+compare-notice = Notice of what changes
+compare-copy = Copy the notice
+compare-copied = Copied.
+compare-not-copied = The browser would not copy. Select the text and copy it.
+compare-download = Download the notice
+
+## The register of printed sheets. $id is a sheet's id, $day a date
+
+printed-title = What has been printed
+printed-copies = Number of copies
+printed-note = Note it as printed
+printed-entry =
+    { $copies ->
+        [0] { $id }, { $day }
+        [one] { $id }, { $day }, { $copies } copy
+       *[other] { $id }, { $day }, { $copies } copies
+    }
+printed-withdrawn = withdrawn { $day }
+printed-withdraw = No longer out there
+printed-still-out = It is still out there

@@ -53,6 +53,7 @@ prep-puncture-proof = Póngalo en un recipiente fuerte que no se pueda perforar.
 prep-original-container = Déjelo en su envase original con la etiqueta.
 prep-do-not-mix = No lo mezcle con nada.
 prep-do-not-puncture = No lo perfore.
+prep-puncture = Perfórelo cuando ya no salga nada.
 prep-wrap-broken = Envuelva los pedazos rotos para que nadie se corte.
 prep-remove-battery = Saque la batería si sale con facilidad. Va a otro lugar.
 prep-wipe-data = Borre antes sus datos.

@@ -46,6 +46,9 @@ cli-help-print =
       --languages en,es  en estos idiomas, de uno a tres
       --out PLACE        una carpeta, o el nombre de un archivo
       --date YYYY-MM-DD  la fecha del trabajo
+      --register         anotar la hoja en el registro de hojas impresas del programa
+      --copies N         cuántos ejemplares, para el registro
+      --printed YYYY-MM-DD  el día de impresión, para el registro; si no, la fecha del trabajo
 
     Hace una hoja en uno a tres idiomas como PDF para imprenta y muestra lo que halló la revisión
     previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
@@ -65,18 +68,31 @@ cli-help-serve =
     indiquen, hasta que se detiene. El puerto 0 toma cualquiera que esté libre. Sirve para ver una
     guía, no para el público.
 cli-help-compare =
-    lidleaf compare BEFORE AFTER [--catalog FILE]
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
 
-    Muestra cada objeto cuyo veredicto, destino o preparación difiere entre dos programas, y con
-    qué respuestas.
+      --on YYYY-MM-DD  como están los dos ese día, en lugar de todos los días
+      --notice         un aviso de cambios para una carta, en grupos y con el contacto
+      --language TAG   el idioma en que se escribe
+      --out FILE       un archivo; si termina en .md lleva las marcas de Markdown
+
+    Dos programas: enumera cada objeto cuyo veredicto, destino, preparación, motivo o advertencia
+    difiere, exactamente con qué respuestas y desde qué día; después, las líneas de hojas impresas
+    del registro que dejan de ser ciertas. De tres a cincuenta programas: lo que es cierto en
+    todos, quién difiere en cada otro objeto y los consejos que se contradicen.
+
+    En JSON: “lidleaf-changes” (changes, asked, untrue), “lidleaf-notice” (groups, untrue, text)
+    o “lidleaf-regional” (programs, agreed, differing, contradictory). En todos, “when” es una
+    lista de alternativas, cada una una lista de datos con los valores, que valen a la vez.
 cli-help-schema =
     lidleaf schema [--out FILE]
 
     Escribe el esquema JSON de los archivos de programa.
 cli-help-demo =
-    lidleaf demo [--out FILE]
+    lidleaf demo [--town TOWN] [--out FILE]
 
-    Escribe el programa de muestra, de un condado inventado por completo, para empezar con él.
+    Escribe el programa de demostración, un condado enteramente inventado, para empezar; con --town
+    uno de sus pueblos miembros: thrushwick, kettlebrae, larkenby o dunnockford.
 cli-help-common =
     Todas las órdenes aceptan además:
       --lang TAG      idioma de los mensajes y las respuestas (en, es, ar …)
@@ -108,7 +124,6 @@ cli-place-program = en el campo «{ $field }» del programa
 cli-witness = por ejemplo { $item }
 cli-witness-answers = por ejemplo { $item } ({ $answers })
 cli-hint = qué hacer: { $hint }
-cli-part = { $item }, { $part }
 cli-check-clean = Nada que señalar: el programa se puede publicar.
 cli-count-errors =
     { $count ->
@@ -146,6 +161,8 @@ cli-question-cannot-tell = No lo sé
 ## Hojas
 
 cli-sheet-shortened = línea abreviada: «{ $item }» sola lleva al lugar correcto en el { $percent } de los casos
+# A sheet was entered into the register of a program file.
+cli-registered = Anotado en el registro de { $file } como «{ $id }».
 cli-preflight-pass = Revisión previa: nada que corregir.
 cli-preflight-warnings =
     { $count ->
@@ -166,9 +183,6 @@ cli-compare-count =
         [one] Cambia { $count } respuesta.
        *[other] Cambian { $count } respuestas.
     }
-cli-compare-change = { $item }: { $before } → { $after }
-cli-compare-unknown = no lo conoce
-cli-compare-when = cuando { $answers }
 cli-compare-share = { $percent } de los casos
 
 ## Órdenes que no se entienden
@@ -199,6 +213,8 @@ cli-usage-fact = «{ $word }» no es un dato y su valor.
     .hint = Escríbalos con un signo igual: --fact resin=1
 cli-usage-date = «{ $word }» no es un día.
     .hint = Escriba año, mes y día: 2027-01-31
+cli-usage-copies = «{ $word }» no es un número de ejemplares.
+    .hint = Escriba un número entero: --copies 400
 cli-usage-port = «{ $word }» no es un puerto.
     .hint = Escriba un número de 0 a 65535; 0 toma cualquiera que esté libre.
 cli-usage-address = «{ $word }» no es una dirección de red.
@@ -258,6 +274,8 @@ cli-unknown-value = «{ $value }» no es un valor del dato «{ $fact }».
     .hint = Acepta: { $known }.
 cli-unknown-zone = No existe la zona de servicio «{ $zone }».
     .hint = Las zonas son: { $known }.
+cli-unknown-town = No hay ningún pueblo miembro «{ $town }» en la demostración.
+    .hint = Los pueblos son: { $known }.
 cli-unknown-stream = No existe la corriente «{ $stream }».
     .hint = Las corrientes son: { $known }.
 cli-unknown-sheet-language = El programa no se publica en «{ $language }».

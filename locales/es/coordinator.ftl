@@ -272,7 +272,6 @@ changes-count =
         [one] Cambió { $count } respuesta.
        *[other] Cambiaron { $count } respuestas.
     }
-changes-when = Cuando { $answers }
 changes-absent = No está en la guía
 changes-details = El lugar es el mismo; cambia cómo prepararlo o el porqué.
 changes-mark = Comparar desde ahora
@@ -377,6 +376,14 @@ finding-duplicate-id =
        *[other] El id “{ $id }” se usa { $times } veces.
     }
     .hint = Dé a cada uno su propio id. De él dependen enlaces, etiquetas y traducciones.
+finding-printed-line-untrue =
+    { $span ->
+        [from] La línea impresa «{ $line }» no es cierta desde el { $since }.
+        [until] La línea impresa «{ $line }» no es cierta hasta el { $until }.
+        [between] La línea impresa «{ $line }» no es cierta desde el { $since } hasta el { $until }.
+       *[always] La línea impresa «{ $line }» no es cierta en esta edición.
+    }
+    .hint = Imprima la hoja de nuevo o tape la línea. Si la hoja ya no está en uso, anote el día en que se retiró.
 finding-suspicious-text =
     { $problem ->
         [markup] El texto “{ $key }” ({ $language }) contiene código: { $shown }
@@ -390,3 +397,31 @@ finding-unreadable-hours = El horario “{ $hours }” no se puede leer: { $prob
     .hint = Escríbalo así: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” no se puede usar aquí.
     .hint = Elija un valor de la lista o corríjalo: un color se escribe #2a7f4f, una posición como latitud y longitud, una dirección empieza con https://
+
+## Comparar con un archivo. $name es el nombre de un archivo
+
+compare-file-title = Comparar con otro archivo
+compare-file = Elija una edición anterior o el programa de un vecino
+compare-file-name = Comparado con «{ $name }».
+compare-newer = El archivo es el más nuevo de los dos
+compare-notice = Aviso de lo que cambia
+compare-copy = Copiar el aviso
+compare-copied = Copiado.
+compare-not-copied = El navegador no quiso copiar. Seleccione el texto y cópielo.
+compare-download = Descargar el aviso
+
+## El registro de hojas impresas
+
+printed-title = Lo que se ha impreso
+printed-copies = Número de ejemplares
+printed-note = Anotar como impresa
+printed-entry =
+    { $copies ->
+        [0] { $id }, { $day }
+        [one] { $id }, { $day }, { $copies } ejemplar
+        [many] { $id }, { $day }, { $copies } de ejemplares
+       *[other] { $id }, { $day }, { $copies } ejemplares
+    }
+printed-withdrawn = retirada el { $day }
+printed-withdraw = Ya no está en uso
+printed-still-out = Sigue en uso

@@ -99,6 +99,63 @@ fn an_edited_rule_changes_the_residents_answer_at_once_and_undo_takes_it_back() 
 
 #[test]
 #[ignore = "needs the built site: cargo xtask test runs it"]
+fn the_program_is_compared_with_a_file_and_the_notice_is_handed_out() {
+    let server = Server::site();
+    let mut browser = Browser::start(DESK);
+    open_demo(&browser, &server);
+    let mut earlier = lidleaf_tests::demo().clone();
+    earlier.edition.label = "2026-9".to_owned();
+    if let Some(rule) = earlier.rules.iter_mut().find(|rule| rule.id == "cartons") {
+        rule.verdict = Some(guide_data::Verdict::No);
+        rule.stream = Some("refuse".to_owned());
+    }
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("earlier.json");
+    std::fs::write(&file, earlier.to_json()).unwrap();
+    screen(&browser, "files", "");
+    browser.keys("#compare-file", file.to_str().unwrap());
+    browser.see_text("#compare-count", "earlier.json");
+    let notice = browser.value("#compare-notice");
+    assert!(notice.contains("2026-9") && notice.contains("Newly accepted"), "{notice}");
+    browser.click("#compare-newer");
+    browser.wait(
+        "the notice to turn round",
+        "document.querySelector('#compare-notice').value.includes('No longer accepted')",
+    );
+    browser.keep_downloads();
+    browser.click("#compare-download");
+    let (name, bytes) = browser.handed_out();
+    assert_eq!(name, "notice.md");
+    assert!(String::from_utf8(bytes).unwrap().starts_with("# "));
+    browser.click("#compare-close");
+    browser.wait("the notice to go", "!document.querySelector('#compare-notice')");
+    browser.assert_calm();
+}
+
+#[test]
+#[ignore = "needs the built site: cargo xtask test runs it"]
+fn a_printed_sheet_is_noted_and_its_lines_are_watched() {
+    let server = Server::site();
+    let mut browser = Browser::start(DESK);
+    open_demo(&browser, &server);
+    screen(&browser, "print", "");
+    browser.click("#print-make");
+    browser.see("#print-status[data-state=done]");
+    browser.write("#print-copies", "400");
+    browser.click("#print-note");
+    browser.see_text("#printed li", "400");
+    screen(&browser, "rules", "metal-cans");
+    browser.choose(&field("rule.metal-cans.verdict"), "no");
+    browser.choose(&field("rule.metal-cans.stream"), "refuse");
+    browser.see(".finding[data-code=printed-line-untrue]");
+    screen(&browser, "print", "");
+    browser.click("#printed li button");
+    browser.wait("the finding to go", "!document.querySelector('.finding[data-code=printed-line-untrue]')");
+    browser.assert_calm();
+}
+
+#[test]
+#[ignore = "needs the built site: cargo xtask test runs it"]
 fn a_hazard_without_a_safe_channel_is_an_error_that_leads_to_its_place() {
     let server = Server::site();
     let mut browser = Browser::start(DESK);

@@ -2,10 +2,11 @@
 
 use guide_data::{Change, Outcome};
 use leptos::prelude::*;
+use lidleaf::compared;
 use locales::t;
 
 use super::desk::{Desk, Tab};
-use super::findings::{answers, subject};
+use super::findings::subject;
 use crate::words::Words;
 
 /// How many changes are drawn; the rest are counted.
@@ -40,8 +41,7 @@ pub(crate) fn Changes(desk: Desk) -> impl IntoView {
 
 fn one(desk: Desk, change: Change) -> AnyView {
     let w = desk.words.get_untracked();
-    let when = (!change.answers.is_empty())
-        .then(|| t!(w.messages, "changes-when", answers = answers(&w, &change.answers)));
+    let when = compared::conditions(w.shared(), &change.when);
     let item = change.item.clone();
     // Verdict and place are the same: then it is the steps, the reason or the caution that differ.
     let same = matches!((&change.before, &change.after), (Some(a), Some(b)) if a.same_place(b));

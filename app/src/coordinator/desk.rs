@@ -84,6 +84,7 @@ impl Tab {
             "site" => Self::Sites,
             "item" => Self::Items,
             "text" | "step" => Self::Texts,
+            "printed" => Self::Print,
             _ => Self::Program,
         }
     }

@@ -7,6 +7,7 @@ use wasm_bindgen_futures::JsFuture;
 use wasm_bindgen_futures::spawn_local;
 
 use super::autosave::Autosave;
+use super::compare_files::Compare;
 use super::desk::{Desk, Tab};
 use super::findings::fill;
 use crate::browser;
@@ -51,7 +52,21 @@ fn begin(desk: Desk, save: Autosave, program: Program) {
     desk.go(Tab::Program, "");
 }
 
-fn load_problem(desk: Desk, problem: &LoadProblem) -> String {
+/// Reads a program file; when it cannot be read, what is wrong, and its text when it was small enough.
+pub(crate) async fn read(file: &web_sys::File) -> Result<Program, (LoadProblem, Option<String>)> {
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a size in whole bytes")]
+    let bytes = file.size() as usize;
+    if bytes > LARGEST_FILE {
+        return Err((LoadProblem::TooLarge { bytes }, None));
+    }
+    let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
+    let Some(text) = text else {
+        return Err((LoadProblem::NotJson { line: 1, column: 1 }, None));
+    };
+    Program::from_json(&text).map_err(|problem| (problem, Some(text)))
+}
+
+pub(crate) fn load_problem(desk: Desk, problem: &LoadProblem) -> String {
     let args = problem.args();
     desk.words.with_untracked(|w| {
         fill(w, &format!("load-{}", problem.code()), args.iter().map(|(k, v)| (*k, v.as_str())))
@@ -69,30 +84,14 @@ pub(crate) fn files(desk: Desk, save: Autosave) -> AnyView {
         input.set_value("");
         spawn_local(async move {
             let name = file.name();
-            let refuse = |problem: &LoadProblem, text: Option<String>| {
-                refused.set(Some(Refused { message: load_problem(desk, problem), name: name.clone(), text }));
-            };
-            #[expect(
-                clippy::cast_possible_truncation,
-                clippy::cast_sign_loss,
-                reason = "a size in whole bytes"
-            )]
-            let bytes = file.size() as usize;
-            if bytes > LARGEST_FILE {
-                refuse(&LoadProblem::TooLarge { bytes }, None);
-                return;
-            }
-            let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
-            let Some(text) = text else {
-                refuse(&LoadProblem::NotJson { line: 1, column: 1 }, None);
-                return;
-            };
-            match Program::from_json(&text) {
+            match read(&file).await {
                 Ok(program) => {
                     refused.set(None);
                     begin(desk, save, program);
                 }
-                Err(problem) => refuse(&problem, Some(text)),
+                Err((problem, text)) => {
+                    refused.set(Some(Refused { message: load_problem(desk, &problem), name, text }));
+                }
             }
         });
     };
@@ -120,6 +119,7 @@ pub(crate) fn files(desk: Desk, save: Autosave) -> AnyView {
                 </button>
             </div>
             {move || refused.get().map(|r| refusal(desk, refused, r))}
+            {move || desk.is_open().then(|| view! { <Compare desk/> })}
             <Drafts desk save/>
         </div>
     }

@@ -4,6 +4,7 @@ mod app;
 mod ask;
 mod autosave;
 mod changes;
+mod compare_files;
 mod condition;
 mod desk;
 mod fields;

@@ -3,11 +3,11 @@
 
 use std::collections::BTreeMap;
 
-use guide_data::{LanguagePack, Program, has_unreviewed, program_texts};
+use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
 use lidleaf::Words as SheetWords;
 use lidleaf::sheets::{self, SheetProblem, SheetWanted};
-use locales::{Lang, Messages, t};
+use locales::{DateStyle, Lang, Messages, t};
 use print::{PreflightItem, Severity, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
 use wasm_bindgen_futures::spawn_local;
@@ -51,6 +51,8 @@ struct Press {
     has_pdf: RwSignal<bool>,
     problem: RwSignal<Option<String>>,
     shortened: RwSignal<Vec<(String, f64)>>,
+    /// What the register would keep of the sheet made last.
+    printed: RwSignal<PrintedSheet>,
 }
 
 impl Press {
@@ -66,6 +68,7 @@ impl Press {
             has_pdf: RwSignal::new(false),
             problem: RwSignal::new(None),
             shortened: RwSignal::new(Vec::new()),
+            printed: RwSignal::new(PrintedSheet::default()),
         }
     }
 
@@ -80,6 +83,7 @@ impl Press {
             match job(self.desk, &wanted).await {
                 Ok(Ok(sheet)) => {
                     self.shortened.set(sheet.shortened);
+                    self.printed.set(sheet.printed);
                     let order = serde_json::to_string(&Order { number, job: sheet.job }).unwrap_or_default();
                     self.send(order);
                 }
@@ -270,11 +274,76 @@ pub(crate) fn print(desk: Desk) -> AnyView {
                 </p>
             </form>
             <Status desk press/>
+            <Register desk press/>
             <Previews press/>
             <Preflight desk press/>
         </div>
     }
     .into_any()
+}
+
+/// What has been printed: noting the sheet made last, and taking back what is no longer out there.
+#[component]
+fn Register(desk: Desk, press: Press) -> impl IntoView {
+    let copies = RwSignal::new(String::new());
+    let note = move |_| {
+        let sheet = press.printed.get_untracked();
+        let count = copies.with_untracked(|text| text.trim().parse().unwrap_or_default());
+        desk.edit("printed", move |program| {
+            let id = program.free_printed_id(&sheet);
+            program.note_printed(PrintedSheet {
+                id,
+                printed: Some(browser::now().day),
+                copies: count,
+                ..sheet
+            });
+        });
+    };
+    let sheets = move || desk.program.with(|p| p.printed.clone());
+    let row = move |sheet: PrintedSheet| {
+        let w = desk.words.get_untracked();
+        let m = &w.messages;
+        let day =
+            |day: Option<chrono::NaiveDate>| day.map(|d| m.date(d, DateStyle::Long)).unwrap_or_default();
+        let text =
+            t!(m, "printed-entry", id = sheet.id.as_str(), day = day(sheet.printed), copies = sheet.copies);
+        let gone = sheet.withdrawn.map(|d| t!(m, "printed-withdrawn", day = day(Some(d))));
+        let label = if gone.is_some() { t!(m, "printed-still-out") } else { t!(m, "printed-withdraw") };
+        let id = sheet.id.clone();
+        let turn = move |_| {
+            let id = id.clone();
+            desk.edit("printed", move |program| {
+                if let Some(sheet) = program.printed.iter_mut().find(|s| s.id == id) {
+                    sheet.withdrawn = sheet.withdrawn.is_none().then(|| browser::now().day);
+                }
+            });
+        };
+        view! {
+            <li class="row" data-id=sheet.id>
+                <span dir="auto">{text}</span>
+                {gone.map(|text| view! { <small>{text}</small> })}
+                <button type="button" class="plain" on:click=turn>{label}</button>
+            </li>
+        }
+    };
+    let say = move |key: &'static str| move || desk.words.with(|w| w.say(key));
+    view! {
+        <section aria-labelledby="printed-title">
+            <h2 id="printed-title">{say("printed-title")}</h2>
+            <p class="row">
+                <label class="field">
+                    <span>{say("printed-copies")}</span>
+                    <input type="number" id="print-copies" min="0" inputmode="numeric"
+                        on:input:target=move |ev| copies.set(ev.target().value())/>
+                </label>
+                <button type="button" class="plain" id="print-note" on:click=note
+                    prop:disabled=move || !press.has_pdf.get()>{say("printed-note")}</button>
+            </p>
+            <ul class="rows" id="printed">
+                <For each=sheets key=|s| format!("{} {:?}", s.id, s.withdrawn) let(sheet)>{row(sheet)}</For>
+            </ul>
+        </section>
+    }
 }
 
 /// What a sheet is called.

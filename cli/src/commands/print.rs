@@ -21,7 +21,7 @@ use crate::words::Words;
 
 pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
     let kind = kind(&args.sheet)?;
-    let program = files::program(&args.program)?;
+    let mut program = files::program(&args.program)?;
     let catalog = files::catalog(args.catalog.as_deref())?;
     let checked = guide_data::check(&program, &catalog);
     let tags = languages(&program, &args.languages)?;
@@ -54,12 +54,21 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
         Err(error) => (None, error.items),
     };
     let stopped = preflight.iter().any(|item| item.severity == Severity::Error);
-    let mut told = Told { sheet: &sheet, preflight: &preflight, file: None, bytes: None };
+    let mut told = Told { sheet: &sheet, preflight: &preflight, file: None, bytes: None, registered: None };
     if let Some(pdf) = pdf.filter(|_| !stopped) {
         let file = place(args.out.as_deref(), &program.id, &wanted, &tags);
         files::write(&file, &pdf)?;
         told.file = Some(file);
         told.bytes = Some(pdf);
+        if args.register {
+            let mut entry = sheet.printed.clone();
+            entry.id = program.free_printed_id(&entry);
+            entry.printed = Some(args.printed.unwrap_or(wanted.date));
+            entry.copies = args.copies;
+            told.registered = Some((args.program.display().to_string(), entry.id.clone()));
+            program.note_printed(entry);
+            files::write(&args.program, program.to_json().as_bytes())?;
+        }
     }
     let exit = if told.file.is_some() { Exit::Done } else { Exit::Errors };
     let text = if voice.json { told.json(voice) } else { told.human(voice, words.first().copied()) };
@@ -126,6 +135,8 @@ struct Told<'a> {
     preflight: &'a [PreflightItem],
     file: Option<PathBuf>,
     bytes: Option<Vec<u8>>,
+    /// The program file whose register has it now, and its id there.
+    registered: Option<(String, String)>,
 }
 
 #[derive(Serialize)]
@@ -135,6 +146,8 @@ struct Json<'a> {
     file: Option<String>,
     bytes: Option<usize>,
     sha256: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    registered: Option<&'a str>,
     preflight: Vec<Item<'a>>,
     shortened: Vec<Shortened<'a>>,
     job: &'a print::SheetJob,
@@ -161,6 +174,7 @@ impl Told<'_> {
             file: self.file.as_ref().map(|file| file.display().to_string()),
             bytes: self.bytes.as_ref().map(Vec::len),
             sha256: self.bytes.as_deref().map(sha256),
+            registered: self.registered.as_ref().map(|(_, id)| id.as_str()),
             preflight: self
                 .preflight
                 .iter()
@@ -201,6 +215,9 @@ impl Told<'_> {
         });
         if let Some(file) = &self.file {
             lines.push(t!(messages, "cli-written", file = file.display().to_string()));
+        }
+        if let Some((file, id)) = &self.registered {
+            lines.push(t!(messages, "cli-registered", file = file, id = id));
         }
         lines.join("\n") + "\n"
     }

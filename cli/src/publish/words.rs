@@ -9,7 +9,7 @@ use serde::Serialize;
 /// Message files a resident's screens need.
 const RESIDENT: &[&str] = &["answers", "facts", "formats", "resident"];
 /// Message files only a coordinator's screens need.
-const DESK: &[&str] = &["coordinator", "print", "sheets"];
+const DESK: &[&str] = &["compare", "coordinator", "print", "sheets"];
 
 /// What a coordinator's screens need beside a language's pack.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

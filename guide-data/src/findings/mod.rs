@@ -24,6 +24,7 @@ mod hazard_not_safe;
 mod missing_provenance;
 mod missing_translation;
 mod not_listed;
+mod printed_line_untrue;
 mod rule_never_applies;
 mod suspicious_text;
 mod too_complex;
@@ -50,7 +51,7 @@ pub enum Severity {
 #[derive(Debug, Clone, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Place {
     /// What kind of thing: `program`, `rule`, `stream`, `container`, `zone`, `channel`, `site`,
-    /// `hazard`, `item`, `step`.
+    /// `hazard`, `item`, `step`, `printed`.
     pub kind: String,
     /// Its id; empty for the program itself.
     pub id: String,
@@ -123,6 +124,7 @@ pub const FINDING_CODES: &[&str] = &[
     "missing-provenance",
     "missing-translation",
     "not-listed",
+    "printed-line-untrue",
     "rule-never-applies",
     "suspicious-text",
     "too-complex",
@@ -174,6 +176,7 @@ pub fn check(program: &Program, catalog: &Catalog) -> Checked {
         missing_provenance::look,
         missing_translation::look,
         not_listed::look,
+        printed_line_untrue::look,
         rule_never_applies::look,
         suspicious_text::look,
         too_complex::look,

@@ -404,3 +404,25 @@ fn an_item_with_every_fact_open_is_bounded() {
         told(&checked)
     );
 }
+
+#[test]
+fn a_printed_line_that_is_no_longer_true_is_shown_until_the_sheet_is_withdrawn() {
+    let sheet = |line: Value| json!([{"id": "lid", "sheet": "lid", "edition": "0", "stream": "recycling", "lines": [line]}]);
+    let nothing_withdrawn = |line: Value| ("/printed", sheet(line));
+    // Nobody noted where it held: it counts when it misleads in more than half of its cases.
+    finds(&[nothing_withdrawn(json!({"item": "can", "verdict": "yes"}))], &[]);
+    finds(
+        &[nothing_withdrawn(json!({"item": "can", "verdict": "no"}))],
+        &["warning printed-line-untrue at printed lid.lines.0"],
+    );
+    // Noted: then every case counts in which it held, and no other.
+    let full = json!({"is": {"fact": "contents", "of": ["part-full"]}});
+    finds(
+        &[nothing_withdrawn(json!({"item": "can", "verdict": "yes", "held": {"all": []}}))],
+        &["warning printed-line-untrue at printed lid.lines.0"],
+    );
+    finds(&[nothing_withdrawn(json!({"item": "can", "verdict": "yes", "held": {"not": full}}))], &[]);
+    let mut withdrawn = sheet(json!({"item": "can", "verdict": "no"}));
+    withdrawn[0]["withdrawn"] = json!("2027-01-01");
+    finds(&[("/printed", withdrawn)], &[]);
+}
