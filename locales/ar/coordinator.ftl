@@ -409,3 +409,37 @@ finding-unreadable-hours = لا يمكن قراءة أوقات العمل «{ $h
     .hint = اكتبها هكذا: { "\u200E" }Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = لا يمكن استعمال «{ $value }» هنا.
     .hint = اختر قيمة من القائمة أو صححها: يُكتب اللون هكذا #2a7f4f، والموضع بخط العرض وخط الطول، والعنوان يبدأ بـ https://
+
+## طرق إصلاح ما وُجد
+
+fix-replace = ضع «{ $with }» مكان «{ $value }»
+fix-choose = اختر «{ $with }»
+fix-remove = احذف «{ $value }»
+fix-replace-fact = قارن «{ $with }» بدل «{ $fact }»
+fix-replace-value = ضع «{ $with }» مكان «{ $value }»
+fix-remove-value = احذف «{ $value }» من الشرط
+fix-replace-item-fact = ضع المعلومة «{ $with }» مكان «{ $fact }»
+fix-remove-rule = احذف القاعدة «{ $rule }»
+fix-go-before = اجعل «{ $rule }» تسبق { $over }
+fix-not-before = لا تجعل «{ $rule }» تسبق «{ $over }» بعد الآن
+fix-silence-undecided = اترك معنى السكوت بلا قرار
+fix-silence-ask = قائمة مفتوحة: أجب عما لا تذكره أي قاعدة بعبارة «ليس في القائمة، اسأل»
+fix-silence-closed = قائمة مغلقة: ارفض ما لا تذكره أي قاعدة
+fix-answer-yes = مسودة قاعدة: «{ $item }» يذهب إلى «{ $stream }»
+fix-answer-no = مسودة قاعدة: «{ $item }» لا يُقبل ويذهب إلى «{ $stream }»
+fix-route = أرسل الخطر «{ $class }» إلى القناة «{ $channel }»
+fix-send-to = أرسل ما تتناوله القاعدة «{ $rule }» إلى القناة «{ $channel }»
+fix-collect = اجمع «{ $stream }» في المنطقة «{ $zone }» أيضًا
+fix-except-zone = اجعل القاعدة «{ $rule }» لا تسري في المنطقة «{ $zone }»
+fix-own-ids = أعط معرّفات جديدة: { $with }
+fix-remove-twins = احذف النسخ المتطابقة في كل شيء
+fix-swap-dates = بدّل بين أول يوم وآخر يوم
+fix-drop-from = احذف أول يوم
+fix-drop-until = احذف آخر يوم
+fix-drop-season = احذف الموسم
+fix-swap-position = بدّل بين خط العرض وخط الطول
+fix-add-language = انشر بلغة «{ $language }» أيضًا
+fix-clean-text = احذفه من النص
+mend-title = طرق إصلاحه
+mend-done = تم: { $fix }. يمكنك التراجع عنه.
+mend-gone = لم يتغير شيء: لم يعد البرنامج كما كان حين عُرض هذا.

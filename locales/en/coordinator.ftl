@@ -390,3 +390,38 @@ finding-unreadable-hours = The opening hours “{ $hours }” cannot be read: { 
     .hint = Write them like this: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” cannot be used here.
     .hint = Choose a value from the list, or correct it: a color is written #2a7f4f, a position as latitude and longitude, an address begins with https://
+
+## Ways to mend a finding, on buttons and in lists. Values are ids and texts of the program
+
+fix-replace = Put “{ $with }” in place of “{ $value }”
+fix-choose = Choose “{ $with }”
+fix-remove = Take out “{ $value }”
+fix-replace-fact = Compare “{ $with }” in place of “{ $fact }”
+fix-replace-value = Put “{ $with }” in place of “{ $value }”
+fix-remove-value = Take “{ $value }” out of the condition
+fix-replace-item-fact = Put the fact “{ $with }” in place of “{ $fact }”
+fix-remove-rule = Remove the rule “{ $rule }”
+fix-go-before = Let “{ $rule }” go before { $over }
+fix-not-before = Let “{ $rule }” no longer go before “{ $over }”
+fix-silence-undecided = Leave open what silence means
+fix-silence-ask = Open list: answer what no rule names with “not on the list, ask”
+fix-silence-closed = Closed list: refuse what no rule names
+fix-answer-yes = Draft a rule: “{ $item }” goes to “{ $stream }”
+fix-answer-no = Draft a rule: “{ $item }” is not taken and goes to “{ $stream }”
+fix-route = Send the hazard “{ $class }” to the channel “{ $channel }”
+fix-send-to = Send what the rule “{ $rule }” is about to the channel “{ $channel }”
+fix-collect = Collect “{ $stream }” in the zone “{ $zone }” too
+fix-except-zone = Let the rule “{ $rule }” not hold in the zone “{ $zone }”
+fix-own-ids = Give new ids: { $with }
+fix-remove-twins = Remove the copies that are the same in everything
+fix-swap-dates = Swap the first and the last day
+fix-drop-from = Drop the first day
+fix-drop-until = Drop the last day
+fix-drop-season = Drop the season
+fix-swap-position = Swap latitude and longitude
+fix-add-language = Publish in “{ $language }” too
+fix-clean-text = Take it out of the text
+# What a finding's list of ways is called, and what is said once one has been taken. $fix is one of the lines above.
+mend-title = Ways to mend it
+mend-done = Done: { $fix }. You can undo it.
+mend-gone = Nothing was changed: the program is no longer as it was when this was offered.

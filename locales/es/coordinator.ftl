@@ -389,3 +389,37 @@ finding-unreadable-hours = El horario “{ $hours }” no se puede leer: { $prob
     .hint = Escríbalo así: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” no se puede usar aquí.
     .hint = Elija un valor de la lista o corríjalo: un color se escribe #2a7f4f, una posición como latitud y longitud, una dirección empieza con https://
+
+## Maneras de corregir lo hallado
+
+fix-replace = Poner “{ $with }” en lugar de “{ $value }”
+fix-choose = Elegir “{ $with }”
+fix-remove = Quitar “{ $value }”
+fix-replace-fact = Comparar “{ $with }” en lugar de “{ $fact }”
+fix-replace-value = Poner “{ $with }” en lugar de “{ $value }”
+fix-remove-value = Quitar “{ $value }” de la condición
+fix-replace-item-fact = Poner el dato “{ $with }” en lugar de “{ $fact }”
+fix-remove-rule = Quitar la regla “{ $rule }”
+fix-go-before = Hacer que “{ $rule }” vaya antes que { $over }
+fix-not-before = Hacer que “{ $rule }” ya no vaya antes que “{ $over }”
+fix-silence-undecided = Dejar sin decidir qué significa el silencio
+fix-silence-ask = Lista abierta: responder “no está en la lista, pregunte” a lo que ninguna regla nombra
+fix-silence-closed = Lista cerrada: no recibir lo que ninguna regla nombra
+fix-answer-yes = Borrador de regla: “{ $item }” va a “{ $stream }”
+fix-answer-no = Borrador de regla: “{ $item }” no se recibe y va a “{ $stream }”
+fix-route = Mandar el peligro “{ $class }” al canal “{ $channel }”
+fix-send-to = Mandar lo que trata la regla “{ $rule }” al canal “{ $channel }”
+fix-collect = Recoger “{ $stream }” también en la zona “{ $zone }”
+fix-except-zone = Hacer que la regla “{ $rule }” no valga en la zona “{ $zone }”
+fix-own-ids = Dar ids nuevos: { $with }
+fix-remove-twins = Quitar las copias que son iguales en todo
+fix-swap-dates = Intercambiar el primer día y el último
+fix-drop-from = Quitar el primer día
+fix-drop-until = Quitar el último día
+fix-drop-season = Quitar la temporada
+fix-swap-position = Intercambiar latitud y longitud
+fix-add-language = Publicar también en “{ $language }”
+fix-clean-text = Quitarlo del texto
+mend-title = Maneras de corregirlo
+mend-done = Hecho: { $fix }. Se puede deshacer.
+mend-gone = No se cambió nada: el programa ya no está como cuando se ofreció esto.

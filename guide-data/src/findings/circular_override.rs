@@ -1,11 +1,16 @@
 //! Rules override one another in a circle, so that none of them comes first.
 
 use super::{Finding, Place, Severity, Subject};
+use crate::fix::Fix;
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
     for circle in &subject.compiled.rules.circles {
         let first = circle.first().map_or("", String::as_str);
         let place = Place::of("rule", first, "overrides");
-        found.push(Finding::new(Severity::Error, "circular-override", place).rules(circle));
+        let links = circle.iter().filter_map(|id| subject.rules.get(id.as_str())).flat_map(|rule| {
+            let inside = rule.overrides.iter().filter(|over| circle.contains(over));
+            inside.map(|over| Fix::NotBefore { rule: rule.id.clone(), over: over.clone() })
+        });
+        found.push(Finding::new(Severity::Error, "circular-override", place).rules(circle).tries(links));
     }
 }

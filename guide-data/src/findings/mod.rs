@@ -1,17 +1,20 @@
 //! Findings: what is wrong with a program, or worth knowing, each with the case that shows it.
 //!
 //! Adding a finding is adding a file here and a line to [`check`]. Words live in `locales` under
-//! `finding-<code>` and its `.hint`.
+//! `finding-<code>` and its `.hint`. A finding offers the edits that would mend it: those that
+//! cannot do anything else, and those that were tried on a copy and did nothing worse.
 
+use std::cell::Cell;
 use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
 use crate::catalog::Catalog;
 use crate::compile::{Compiled, compile};
+use crate::fix::{Fix, nearest};
 use crate::guide::Guide;
 use crate::paths::Witness;
-use crate::program::Program;
+use crate::program::{Program, Rule};
 
 mod broken_condition;
 mod broken_item;
@@ -30,6 +33,8 @@ mod too_complex;
 mod uncovered_case;
 mod unreadable_hours;
 mod unusable_setting;
+
+pub(crate) use suspicious_text::turns_direction;
 
 #[cfg(test)]
 mod tests;
@@ -82,6 +87,12 @@ pub struct Finding {
     /// The case that shows it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub witness: Option<Witness>,
+    /// Edits that mend it, one for each way it can be meant.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub fixes: Vec<Fix>,
+    /// Edits that would mend it, but may do harm elsewhere: tried before they are offered.
+    #[serde(skip)]
+    pub(crate) untried: Vec<Fix>,
 }
 
 impl Finding {
@@ -89,7 +100,16 @@ impl Finding {
         let mut args = BTreeMap::new();
         args.insert("id".to_owned(), place.id.clone());
         args.insert("field".to_owned(), place.field.clone());
-        Self { severity, place, code: code.to_owned(), args, rules: Vec::new(), witness: None }
+        Self {
+            severity,
+            place,
+            code: code.to_owned(),
+            args,
+            rules: Vec::new(),
+            witness: None,
+            fixes: Vec::new(),
+            untried: Vec::new(),
+        }
     }
 
     pub(crate) fn arg(mut self, name: &str, value: impl ToString) -> Self {
@@ -107,7 +127,27 @@ impl Finding {
         self.witness = witness;
         self
     }
+
+    /// Offers edits that mend it and, by what they are, can do no harm.
+    pub(crate) fn fixes(mut self, fixes: impl IntoIterator<Item = Fix>) -> Self {
+        self.fixes.extend(fixes.into_iter().take(MOST_FIXES));
+        self
+    }
+
+    /// Offers edits that mend it if trying them shows that they do no harm.
+    pub(crate) fn tries(mut self, fixes: impl IntoIterator<Item = Fix>) -> Self {
+        self.untried.extend(fixes.into_iter().take(MOST_FIXES));
+        self
+    }
+
+    /// What makes it the finding it is: with the program changed, the same key is the same finding.
+    fn key(&self) -> (&str, &Place, &BTreeMap<String, String>) {
+        (&self.code, &self.place, &self.args)
+    }
 }
+
+/// More ways to mend one thing than this are a list to choose from, not an offer.
+const MOST_FIXES: usize = 6;
 
 /// Every code a finding can have, for the test that all have words.
 pub const FINDING_CODES: &[&str] = &[
@@ -151,16 +191,57 @@ impl Checked {
 /// What a finding's file looks at.
 pub(crate) struct Subject<'a> {
     pub(crate) program: &'a Program,
+    /// The program's rules by id; of several with one id, the first.
+    pub(crate) rules: BTreeMap<&'a str, &'a Rule>,
     pub(crate) catalog: &'a Catalog,
     pub(crate) compiled: &'a Compiled,
+    /// How many more words may be compared with all that exist.
+    guesses: Cell<usize>,
+}
+
+/// A program with more slips than this is mended a few at a time; each guess compares a word with
+/// all that exist.
+const MOST_GUESSES: usize = 100;
+
+impl Subject<'_> {
+    /// The words that may have been meant by one that does not exist.
+    pub(crate) fn guess<'c>(&self, word: &str, among: impl IntoIterator<Item = &'c str>) -> Vec<String> {
+        let left = self.guesses.get();
+        if left == 0 {
+            return Vec::new();
+        }
+        self.guesses.set(left - 1);
+        nearest(word, among).into_iter().map(str::to_owned).collect()
+    }
+
+    /// "Did you mean": an edit for each of the words that may have been meant.
+    pub(crate) fn did_you_mean<'c>(
+        &self,
+        place: &Place,
+        value: &str,
+        among: impl IntoIterator<Item = &'c str>,
+    ) -> Vec<Fix> {
+        let near = self.guess(value, among);
+        near.into_iter()
+            .map(|with| Fix::Replace { place: place.clone(), value: value.to_owned(), with })
+            .collect()
+    }
 }
 
 /// Compiles a program and looks for everything that is wrong with it. Never fails: a program
-/// with errors still has a guide, and its findings say what to mend.
+/// with errors still has a guide, and its findings say what to mend, and how.
 #[must_use]
 pub fn check(program: &Program, catalog: &Catalog) -> Checked {
+    let (compiled, mut findings) = look(program, catalog);
+    prove(program, catalog, &mut findings);
+    Checked { guide: compiled.guide, findings }
+}
+
+/// Everything found, with fixes still untried.
+fn look(program: &Program, catalog: &Catalog) -> (Compiled, Vec<Finding>) {
     let compiled = compile(program, catalog);
-    let subject = Subject { program, catalog, compiled: &compiled };
+    let rules = program.rules.iter().rev().map(|r| (r.id.as_str(), r)).collect();
+    let subject = Subject { program, rules, catalog, compiled: &compiled, guesses: Cell::new(MOST_GUESSES) };
     let mut findings = Vec::new();
     for look in [
         broken_condition::look,
@@ -186,6 +267,60 @@ pub fn check(program: &Program, catalog: &Catalog) -> Checked {
     findings.sort_by(|a, b| {
         (a.severity, &a.place, &a.code, &a.args).cmp(&(b.severity, &b.place, &b.code, &b.args))
     });
-    findings.dedup();
-    Checked { guide: compiled.guide, findings }
+    findings.dedup_by(|a, b| a.key() == b.key() && a.severity == b.severity);
+    (compiled, findings)
+}
+
+/// At most so many edits are tried in one check, so that checking stays quick.
+const MOST_TRIED: usize = 24;
+/// What trying edits may cost in all, in items looked at under one rule.
+const MOST_TRYING: usize = 8_000_000;
+
+/// Tries edits on copies of the program and offers those that make their finding vanish and add
+/// no error.
+fn prove(program: &Program, catalog: &Catalog, findings: &mut [Finding]) {
+    let size = (catalog.items.len() + program.items.len() + 1) * (program.rules.len() + 1);
+    let mut left = MOST_TRIED.min(MOST_TRYING / size);
+    let before = errors(findings);
+    let mut tried: Vec<(Fix, Option<Vec<Finding>>)> = Vec::new();
+    for finding in findings {
+        for fix in std::mem::take(&mut finding.untried) {
+            let at = match tried.iter().position(|(known, _)| *known == fix) {
+                Some(at) => at,
+                None if left == 0 => continue,
+                None => {
+                    left -= 1;
+                    let mut mended = program.clone();
+                    let after = mended.apply(&fix).is_ok().then(|| look(&mended, catalog).1);
+                    tried.push((fix.clone(), after));
+                    tried.len() - 1
+                }
+            };
+            let after = tried.get(at).and_then(|(_, after)| after.as_deref());
+            if after.is_some_and(|after| mends(finding, &before, after)) {
+                finding.fixes.push(fix);
+            }
+        }
+    }
+}
+
+/// How many errors there are of each code.
+fn errors(findings: &[Finding]) -> BTreeMap<String, usize> {
+    let mut counts = BTreeMap::new();
+    for finding in findings.iter().filter(|f| f.severity == Severity::Error) {
+        *counts.entry(finding.code.clone()).or_default() += 1;
+    }
+    counts
+}
+
+/// The finding is gone, and of no kind there are more errors than before; of its own there are
+/// fewer, so that it has not merely turned into another.
+fn mends(finding: &Finding, before: &BTreeMap<String, usize>, after: &[Finding]) -> bool {
+    if after.iter().any(|f| f.key() == finding.key()) {
+        return false;
+    }
+    errors(after).iter().all(|(code, &count)| {
+        let was = before.get(code).copied().unwrap_or(0);
+        if *code == finding.code && finding.severity == Severity::Error { count < was } else { count <= was }
+    })
 }

@@ -1,11 +1,14 @@
 //! One small program for each finding, and the finding it must give. The programs are a base that
 //! is clean, changed in one place.
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
-use super::{Checked, FINDING_CODES, Severity, check};
+use super::{Checked, FINDING_CODES, Finding, Severity, check};
 use crate::ask::Step;
 use crate::catalog::Catalog;
+use crate::fix::{FIX_CODES, Fix};
 use crate::program::Program;
 
 fn catalog() -> Catalog {
@@ -84,7 +87,9 @@ fn told(checked: &Checked) -> Vec<String> {
 }
 
 fn finds(changes: &[(&str, Value)], expected: &[&str]) {
-    let checked = check(&with(changes), &catalog());
+    let program = with(changes);
+    let checked = check(&program, &catalog());
+    every_fix_mends(&program, &checked);
     assert_eq!(told(&checked), expected, "{changes:?}");
     assert_eq!(checked.publishable(), !expected.iter().any(|e| e.starts_with("error")));
     for finding in &checked.findings {
@@ -99,6 +104,146 @@ fn finds(changes: &[(&str, Value)], expected: &[&str]) {
             assert!(matches!(step, Some(Step::Answer(_))), "{witness:?} leaves a question open");
         }
     }
+}
+
+fn errors(checked: &Checked) -> BTreeMap<String, usize> {
+    let mut counts = BTreeMap::new();
+    for finding in checked.findings.iter().filter(|f| f.severity == Severity::Error) {
+        *counts.entry(finding.code.clone()).or_default() += 1;
+    }
+    counts
+}
+
+/// Every fix offered makes its finding vanish and adds no error.
+fn every_fix_mends(program: &Program, checked: &Checked) {
+    let before = errors(checked);
+    for finding in &checked.findings {
+        for fix in &finding.fixes {
+            let mut mended = program.clone();
+            mended.apply(fix).unwrap_or_else(|e| panic!("{fix:?}: {}", e.code()));
+            let after = check(&mended, &catalog());
+            let same =
+                |f: &&Finding| (&f.code, &f.place, &f.args) == (&finding.code, &finding.place, &finding.args);
+            assert_eq!(after.findings.iter().find(same), None, "{fix:?} leaves it");
+            for (code, count) in errors(&after) {
+                assert!(count <= before.get(&code).copied().unwrap_or(0), "{fix:?} adds {code}: {after:?}");
+            }
+            // What is offered survives being written to a file, as machine output is.
+            let json = serde_json::to_string(fix).unwrap();
+            assert_eq!(&serde_json::from_str::<Fix>(&json).unwrap(), fix);
+            let known = FIX_CODES.iter().find(|(code, _)| *code == fix.code());
+            let names: Vec<&str> = fix.args().into_keys().collect();
+            let mut expected = known.expect("a code of the table").1.to_vec();
+            expected.sort_unstable();
+            assert!(expected.iter().all(|name| names.contains(name)), "{fix:?}: {names:?} {expected:?}");
+        }
+    }
+}
+
+/// The fixes offered for the findings of a code, in short form, in order.
+fn offers(changes: &[(&str, Value)], code: &str) -> Vec<String> {
+    let program = with(changes);
+    let checked = check(&program, &catalog());
+    every_fix_mends(&program, &checked);
+    let of_code = checked.findings.iter().filter(|f| f.code == code);
+    of_code
+        .flat_map(|f| &f.fixes)
+        .map(|fix| {
+            let args = fix.args();
+            let with = args.get("with").or_else(|| args.get("channel")).or_else(|| args.get("stream"));
+            match with.or_else(|| args.get("over")).or_else(|| args.get("value")) {
+                Some(with) => format!("{} {with}", fix.code()),
+                None => fix.code().to_owned(),
+            }
+        })
+        .collect()
+}
+
+#[test]
+fn fixes_are_offered_one_for_each_way_to_decide() {
+    let never = json!({"is": {"fact": "material", "of": ["glass"]}});
+    assert_eq!(
+        offers(&[("/silence", json!("undecided")), ("/rules/1/when", never.clone())], "uncovered-case"),
+        ["answer-yes recycling", "answer-no refuse", "silence-ask", "silence-closed"]
+    );
+    assert_eq!(offers(&[("/rules/1/when", never)], "rule-never-applies"), ["remove-rule"]);
+    let glass = |stream: &str, verdict: &str| {
+        rule(stream, "material", json!({"all": []}), json!({"verdict": verdict, "stream": stream}))
+    };
+    assert_eq!(
+        offers(&[("/rules/-", glass("refuse", "no"))], "conflicting-rules"),
+        ["go-before refuse", "go-before metal"]
+    );
+    assert_eq!(offers(&[("/hazards", json!({}))], "hazard-not-safe"), ["route hhw"]);
+    // No channel is marked safe by a guess.
+    assert_eq!(offers(&[("/channels/0/safe-for", json!([]))], "hazard-not-safe"), Vec::<String>::new());
+    assert_eq!(offers(&[("/rules/1/stream", json!("recyling"))], "broken-reference"), ["replace recycling"]);
+    assert_eq!(offers(&[("/rules/1/stream", Value::Null)], "broken-reference"), ["choose recycling"]);
+    assert_eq!(
+        offers(&[("/rules/1/prepare", json!(["flaten"]))], "broken-reference"),
+        ["replace flatten", "remove flaten"]
+    );
+    assert_eq!(offers(&[("/rules/0/id", json!("metal"))], "duplicate-id"), ["own-ids metal-2"]);
+    assert_eq!(
+        offers(&[("/zones/1/streams", json!(["refuse"]))], "destination-not-offered"),
+        ["collect recycling", "except-zone"]
+    );
+    assert_eq!(offers(&[("/name/en", json!("Clean <b>city</b>"))], "suspicious-text"), ["clean-text"]);
+    assert_eq!(
+        offers(&[("/streams/0/containers/0/colour", json!("205080"))], "unusable-setting"),
+        ["replace #205080", "remove 205080"]
+    );
+    assert_eq!(
+        offers(&[("/unknown", json!({"resin": "unredable"}))], "unusable-setting"),
+        ["replace unreadable", "remove unredable"]
+    );
+    // "No battery" is not offered in place of a slip about batteries.
+    assert_eq!(offers(&[("/unknown", json!({"battery": "yess"}))], "unusable-setting"), ["remove yess"]);
+    assert_eq!(
+        offers(&[("/sites/0/position", json!({"lat": 141.0, "lon": 0.0}))], "unusable-setting"),
+        ["swap-position"]
+    );
+    assert_eq!(
+        offers(&[("/sites/0/hours", json!("Mo–Fr 08:00–16:00"))], "unreadable-hours"),
+        ["replace Mo-Fr 08:00-16:00"]
+    );
+    let near = |when: Value| {
+        offers(
+            &[("/rules/-", rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"})))],
+            "broken-condition",
+        )
+    };
+    assert_eq!(near(json!({"is": {"fact": "formm", "of": ["cup"]}})), ["replace-fact form"]);
+    assert_eq!(
+        near(json!({"is": {"fact": "form", "of": ["cupp", "tub"]}})),
+        ["replace-value cup", "remove-value cupp"]
+    );
+    assert_eq!(
+        near(json!({"measure": {"fact": "middle-side", "under": "2"}})),
+        ["replace-value 2 in", "replace-value 2 cm"]
+    );
+    assert_eq!(near(json!({"measure": {"fact": "middle-side", "under": "-2 in"}})), ["replace-value 2 in"]);
+}
+
+#[test]
+fn a_fix_never_weakens_safety() {
+    // A named exception that is asleep because of a slip is not woken by a guess.
+    let asleep = rule(
+        "asleep",
+        "safety",
+        json!({"is": {"fact": "hazard", "of": ["battery-lithum"]}}),
+        json!({"verdict": "yes", "stream": "recycling",
+               "acknowledgement": {"by": "Fire marshal", "because": "Sealed box on every cart"}}),
+    );
+    assert_eq!(offers(&[("/rules/-", asleep)], "broken-condition"), Vec::<String>::new());
+    // An unsafe rule is sent to a safe channel; the exception itself can be taken back.
+    let wanted = json!({"is": {"fact": "hazard", "of": ["battery-lithium"]}});
+    let early = rule("early", "safety", wanted, json!({"verdict": "yes", "stream": "recycling"}));
+    assert_eq!(offers(&[("/rules/-", early.clone())], "hazard-not-safe"), ["send-to hhw"]);
+    let mut accepted = early;
+    accepted["acknowledgement"] =
+        json!({"by": "Fire marshal", "on": "2026-03-01", "because": "Sealed box on every cart"});
+    assert_eq!(offers(&[("/rules/-", accepted)], "hazard-acknowledged"), ["remove-rule"]);
 }
 
 #[test]
