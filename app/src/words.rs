@@ -6,9 +6,9 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 use guide_data::{
-    Dimension, Ends, Guide, LanguagePack, Measure, Outcome, SearchIndex, ValueLabel, dimension_of,
+    Aside, Dimension, Ends, Guide, LanguagePack, Measure, Outcome, SearchIndex, ValueLabel, dimension_of,
 };
-use locales::{DateStyle, Lang, Messages, Quantity, Rounding, t};
+use locales::{DateStyle, Lang, Messages, Quantity, Rounding, args, t};
 
 use crate::browser;
 
@@ -136,10 +136,19 @@ impl Words {
                 "category" => self.say(&format!("category-{value}")),
                 _ => self.say(&format!("value-{fact}-{value}")),
             },
-            ValueLabel::Range(Ends { at_least, over, at_most, under }) => {
-                let stated = |bound: &Option<String>| bound.as_ref().map(|words| self.measure(fact, words));
-                let low = stated(at_least).or_else(|| stated(over));
-                let high = stated(at_most).or_else(|| stated(under));
+            ValueLabel::Range(Ends {
+                at_least,
+                over,
+                at_most,
+                under,
+                low: beside_low,
+                high: beside_high,
+            }) => {
+                let stated = |bound: &Option<String>, aside: &Aside| {
+                    bound.as_ref().map(|words| self.with_aside(self.measure(fact, words), aside))
+                };
+                let low = stated(at_least, beside_low).or_else(|| stated(over, beside_low));
+                let high = stated(at_most, beside_high).or_else(|| stated(under, beside_high));
                 match (low, high) {
                     (Some(low), Some(high)) => t!(self.messages, "range-between", low = low, high = high),
                     (Some(low), None) if at_least.is_some() => {
@@ -156,11 +165,29 @@ impl Words {
         }
     }
 
+    /// A limit with what is said beside it: "2 inches (about a golf ball)", "4 a visit".
+    fn with_aside(&self, measure: String, aside: &Aside) -> String {
+        let mut words = measure;
+        if let Some(per) = &aside.per {
+            words =
+                t!(self.messages, "measure-per", measure = words, period = self.say(&format!("per-{per}")));
+        }
+        if let Some(like) = &aside.like {
+            words =
+                t!(self.messages, "measure-like", measure = words, thing = self.say(&format!("like-{like}")));
+        }
+        words
+    }
+
     /// A stated measure, or day, as this language's readers write it.
     fn measure(&self, fact: &str, stated: &str) -> String {
         let Some(dimension) = dimension_of(fact) else {
-            let day = stated.trim().parse::<NaiveDate>();
-            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, DateStyle::Long));
+            // A day of any year is read within a leap year, which has them all.
+            let style = if fact == "time-of-year" { DateStyle::DayMonth } else { DateStyle::Long };
+            let words =
+                if fact == "time-of-year" { format!("2024-{}", stated.trim()) } else { stated.to_owned() };
+            let day = words.trim().parse::<NaiveDate>();
+            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, style));
         };
         let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
         let quantity = match dimension {
@@ -170,6 +197,27 @@ impl Words {
             Dimension::Count => Quantity::thousandths(measure.value),
         };
         self.messages.measure(quantity, Rounding::Everyday)
+    }
+
+    /// A rule about a container: the program's own words, else a standard sentence with its limit.
+    pub(crate) fn container_rule(&self, container: &str, kind: &str, limit: Option<&str>) -> String {
+        if let Some(own) = self.text(&format!("container.{container}.{kind}")) {
+            return own;
+        }
+        let limit = limit.unwrap_or_default();
+        let limit = match kind {
+            "weight" => self.measure("mass", limit),
+            "distance" => self.measure("longest-side", limit),
+            _ => limit.to_owned(),
+        };
+        let said = self.messages.find(&format!("container-rule-{kind}"), &args!(limit = limit.as_str()));
+        said.map(|found| found.text).unwrap_or_default()
+    }
+
+    /// Where the law does not let a thing go.
+    pub(crate) fn banned(&self, outcome: &Outcome) -> Vec<String> {
+        let name = |stream: &String| self.named("stream", stream);
+        outcome.banned.iter().map(|s| t!(self.messages, "answer-banned", place = name(s))).collect()
     }
 
     /// The items that best match what somebody typed, as positions in the guide.

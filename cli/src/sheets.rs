@@ -220,7 +220,7 @@ fn block(
 
 /// The container's name, which is what stands before the reader; the stream's where there are several.
 fn title(guide: &Guide, words: Words<'_>, stream: &str, zone: Option<&str>) -> String {
-    match guide.containers(stream, zone).as_slice() {
+    match guide.containers(stream, zone, None).as_slice() {
         [only] => words.text(&format!("container.{}", only.id)).map(str::to_owned),
         _ => None,
     }
@@ -323,7 +323,7 @@ fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -
     // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not. Where
     // zones have containers of their own, a mailer for one zone says it.
     if let (SheetKind::PostcardMailer, [only]) =
-        (wanted.sheet, guide.containers(stream, wanted.zone.as_deref()).as_slice())
+        (wanted.sheet, guide.containers(stream, wanted.zone.as_deref(), None).as_slice())
     {
         lines.extend(words.text(&format!("container.{}.set-out", only.id)).map(str::to_owned));
     }

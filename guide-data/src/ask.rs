@@ -9,14 +9,14 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node};
-use crate::domain::{Variable, day_number, normalised};
+use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, child, is_node, terminal};
+use crate::domain::{Aside, Variable, day_number, normalised, year_day, year_days_of};
 use crate::facts::FACTS;
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome};
 use crate::resolve::kind_of;
 
 /// Facts that are never asked: the phone knows the day, and the others hold unless given.
-const NEVER_ASKED: &[&str] = &["day", "origin", "proof"];
+const NEVER_ASKED: &[&str] = &["day", "time-of-year", "origin", "proof"];
 /// Up to this many facts still open, the order of questions is optimal; above it, the fact tested
 /// first is asked first, which needs at most as many questions as there are open facts.
 const EXACT_UP_TO: usize = 7;
@@ -106,6 +106,12 @@ pub struct Ends {
     /// Less than this.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub under: Option<String>,
+    /// What is said beside the lower end.
+    #[serde(skip_serializing_if = "Aside::is_empty")]
+    pub low: Aside,
+    /// What is said beside the upper end.
+    #[serde(skip_serializing_if = "Aside::is_empty")]
+    pub high: Aside,
 }
 
 /// The next thing to do.
@@ -204,7 +210,18 @@ impl Guide {
     /// slice holds, for each variable of the guide, the index of its value.
     #[must_use]
     pub fn verdict(&self, item: usize, values: &[u16]) -> Option<&Outcome> {
-        let mut at = self.items.get(item)?.subjects.first()?.root;
+        self.walk(self.items.get(item)?.subjects.first()?.root, values)
+    }
+
+    /// The same for a part of an item; `None` when the item has no such part.
+    #[must_use]
+    pub fn part_verdict(&self, item: usize, part: &str, values: &[u16]) -> Option<&Outcome> {
+        let subjects = &self.items.get(item)?.subjects;
+        self.walk(subjects.iter().find(|s| s.part.as_deref() == Some(part))?.root, values)
+    }
+
+    fn walk(&self, root: Ref, values: &[u16]) -> Option<&Outcome> {
+        let mut at = root;
         while let Some(node) = self.node(at) {
             at = child(node, usize::from(*values.get(usize::from(node.variable))?));
         }
@@ -216,7 +233,7 @@ impl Guide {
     }
 
     /// The index of what was given for a variable.
-    fn given_index(&self, variable: usize, given: &Given) -> Option<usize> {
+    pub(crate) fn given_index(&self, variable: usize, given: &Given) -> Option<usize> {
         let known = self.variables.get(variable)?;
         match given {
             Given::Value(value) => known.index_of(value),
@@ -225,6 +242,7 @@ impl Guide {
                 let value = normalised(kind_of(variable), words).ok()?;
                 known.measured.then(|| known.interval_of(value))
             }
+            Given::Day(day) if known.fact == "time-of-year" => Some(known.interval_of(year_day(*day))),
             Given::Day(day) => known.measured.then(|| known.interval_of(day_number(*day))),
             Given::CannotTell => None,
         }
@@ -247,6 +265,13 @@ impl Guide {
             let root = rest.restrict(subject.root, &taken, &mut BTreeMap::new());
             roots.push(root);
         }
+        // What a part's answer would be where it has no line of its own cannot matter.
+        if let Some((&mut whole, parts)) = roots.split_first_mut() {
+            let mut memo = BTreeMap::new();
+            for part in parts {
+                *part = rest.fold(whole, *part, &mut memo);
+            }
+        }
         Some((rest, roots))
     }
 
@@ -259,10 +284,26 @@ impl Guide {
             Some(Given::CannotTell) => Some(self.assume(open, variable)),
             Some(given) => self.given_index(at, given).filter(occurs),
             None if variable.fact == "dwelling" => self.zone_dwelling(known).filter(occurs),
+            None if variable.fact == "time-of-year" => self.time_of_year(variable, known).filter(occurs),
             None if variable.fact == "day" => Some(variable.interval_of(day_number(self.first_day()))),
             None if NEVER_ASKED.contains(&variable.fact.as_str()) => Some(usize::from(open.assumed)),
             None => None,
         }
+    }
+
+    /// The part of the year that what is known of the day falls into; that of the first day the
+    /// guide holds when nothing is known.
+    fn time_of_year(&self, year: &Variable, known: &Known) -> Option<usize> {
+        let day = match known.get("day") {
+            Some(Given::Day(day)) => *day,
+            Some(Given::Stated(words)) => words.trim().parse().ok()?,
+            Some(Given::Interval(interval)) => {
+                let days = self.variables.iter().find(|v| v.fact == "day")?;
+                return year_days_of(days, *interval, year).first().copied();
+            }
+            _ => self.first_day(),
+        };
+        Some(year.interval_of(year_day(day)))
     }
 
     fn assume(&self, open: &OpenVariable, variable: &Variable) -> usize {
@@ -296,13 +337,8 @@ impl Guide {
     fn answer(&self, item: &GuideItem, rest: &Rest<'_>, roots: &[Ref], known: &Known) -> Answer {
         let mut parts: Vec<PartAnswer> = Vec::new();
         for (subject, &root) in item.subjects.iter().zip(roots) {
-            let outcome = rest.outcome(root);
-            let told = parts
-                .first()
-                .is_some_and(|p| p.outcome.same_place(&outcome) && p.outcome.hazard == outcome.hazard);
-            // A part that goes where the item goes needs no line of its own.
-            if subject.part.is_none() || !told {
-                parts.push(PartAnswer { part: subject.part.clone(), outcome });
+            if root != rest.folded() {
+                parts.push(PartAnswer { part: subject.part.clone(), outcome: rest.outcome(root) });
             }
         }
         let mut assumed = Vec::new();
@@ -357,10 +393,10 @@ impl Guide {
                 let mut ends = ends(known, first, last);
                 // What lies outside the range that occurs needs no end of its own.
                 if position == 0 {
-                    (ends.at_least, ends.over) = (None, None);
+                    (ends.at_least, ends.over, ends.low) = (None, None, Aside::default());
                 }
                 if position + 1 == count {
-                    (ends.at_most, ends.under) = (None, None);
+                    (ends.at_most, ends.under, ends.high) = (None, None, Aside::default());
                 }
                 options.push(Choice { label: ValueLabel::Range(ends), given: Given::Interval(first) });
             }
@@ -388,6 +424,7 @@ pub(crate) fn label(variable: &Variable, value: usize) -> ValueLabel {
 fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
     let mut ends = Ends::default();
     if let Some(cut) = first.checked_sub(1).and_then(|i| variable.cuts.get(i)) {
+        ends.low = cut.aside.clone();
         if cut.value_is_above() {
             ends.at_least = Some(cut.stated.clone());
         } else {
@@ -395,6 +432,7 @@ fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
         }
     }
     if let Some(cut) = variable.cuts.get(last) {
+        ends.high = cut.aside.clone();
         if cut.value_is_above() {
             ends.under = Some(cut.stated.clone());
         } else {
@@ -450,6 +488,41 @@ impl<'a> Rest<'a> {
             self.make(node.variable, children)
         };
         memo.insert(at, made);
+        made
+    }
+
+    /// Stands for "a part that goes where the whole goes": it has no line of its own.
+    fn folded(&self) -> Ref {
+        terminal(self.guide.outcomes.len())
+    }
+
+    /// A part's diagram in which whatever is told by the whole's answer is [`Rest::folded`].
+    fn fold(&mut self, whole: Ref, part: Ref, memo: &mut BTreeMap<(Ref, Ref), Ref>) -> Ref {
+        if whole == IMPOSSIBLE || part == IMPOSSIBLE {
+            return IMPOSSIBLE;
+        }
+        if let (Some(w), Some(p)) = (as_terminal(whole), as_terminal(part)) {
+            let outcomes = self.guide.outcomes.get(w).zip(self.guide.outcomes.get(p));
+            let told = outcomes.is_some_and(|(w, p)| w.same_place(p) && w.hazard == p.hazard);
+            return if told { self.folded() } else { part };
+        }
+        if let Some(&done) = memo.get(&(whole, part)) {
+            return done;
+        }
+        let (left, right) = (self.node(whole).cloned(), self.node(part).cloned());
+        let variable = left.iter().chain(&right).map(|n| n.variable).min().unwrap_or_default();
+        let here = |n: Option<Node>| n.filter(|n| n.variable == variable);
+        let (left, right) = (here(left), here(right));
+        let size = left.iter().chain(&right).map(|n| n.children.len()).max().unwrap_or_default();
+        let children = (0..size)
+            .map(|value| {
+                let w = left.as_ref().map_or(whole, |n| child(n, value));
+                let p = right.as_ref().map_or(part, |n| child(n, value));
+                self.fold(w, p, memo)
+            })
+            .collect();
+        let made = self.make(variable, children);
+        memo.insert((whole, part), made);
         made
     }
 

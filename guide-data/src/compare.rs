@@ -182,5 +182,6 @@ fn alike(x: &Outcome, y: &Outcome) -> bool {
         && x.temporary == y.temporary
         && x.reason == y.reason
         && x.also == y.also
+        && x.banned == y.banned
         && x.closed_list == y.closed_list
 }

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use crate::catalog::{Catalog, Item, Open, Part};
 use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, Ref, TRUE, TooMuch, child, is_node, terminal};
-use crate::domain::{Variable, normalised, variables};
+use crate::domain::{Variable, normalised, variables, year_days_of};
 use crate::facts::{FACTS, FactKind, fact_index};
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
 use crate::program::Program;
@@ -17,7 +17,7 @@ use crate::resolve::{Knowledge, kind_of};
 use crate::ruleset::RuleSet;
 
 /// Context facts: the phone or the resident knows them, the catalog does not.
-const CONTEXT: &[&str] = &["day", "zone", "dwelling", "origin", "proof"];
+const CONTEXT: &[&str] = &["day", "time-of-year", "zone", "dwelling", "origin", "proof", "add-on"];
 
 /// A problem of an item's facts, found while compiling.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -74,6 +74,8 @@ pub(crate) fn compile_over(program: &Program, catalog: &Catalog, variables: Vec<
 struct Known {
     facts: Vec<Knowledge>,
     open: BTreeMap<usize, (Vec<(u16, u32)>, u16)>,
+    /// The exact range of a measure that is stated or open: smallest and largest, normalised.
+    ranges: BTreeMap<usize, (i64, i64)>,
 }
 
 struct Work<'a> {
@@ -96,7 +98,7 @@ impl Work<'_> {
         let mut subjects = Vec::with_capacity(1 + item.parts.len());
         for part in std::iter::once(None).chain(item.parts.iter().map(Some)) {
             let known = self.known(program, item, part);
-            let root = match self.subject(program, &known) {
+            let root = match self.subject(program, item, &known) {
                 Ok(root) => root,
                 Err(TooMuch) => {
                     too_much.push(item.id.clone());
@@ -117,13 +119,22 @@ impl Work<'_> {
     }
 
     fn known(&mut self, program: &Program, item: &Item, part: Option<&Part>) -> Known {
-        let mut known = Known { facts: Vec::with_capacity(FACTS.len()), open: BTreeMap::new() };
+        let mut known =
+            Known { facts: Vec::with_capacity(FACTS.len()), open: BTreeMap::new(), ranges: BTreeMap::new() };
         for (at, fact) in FACTS.iter().enumerate() {
             let Some(variable) = self.variables.get(at) else { continue };
             let of_part = part.and_then(|p| p.facts.get(fact.id));
             let stated = of_part.or_else(|| item.facts.get(fact.id));
+            let open = item.open.get(fact.id).filter(|_| of_part.is_none());
+            if let Some(range) = exact_range(fact.kind, stated, open) {
+                known.ranges.insert(at, range);
+            }
             let knowledge = match fact.id {
                 "item" => variable.index_of(&item.id).map_or(Knowledge::Unstated, Knowledge::Is),
+                "part" => {
+                    let name = part.map_or("whole", |p| p.id.as_str());
+                    variable.index_of(name).map_or(Knowledge::Unstated, Knowledge::Is)
+                }
                 "category" => variable.index_of(&item.category).map_or(Knowledge::Unstated, Knowledge::Is),
                 id if CONTEXT.contains(&id) => {
                     let normal = fact.normal.and_then(|n| variable.index_of(n)).unwrap_or(0);
@@ -209,9 +220,13 @@ impl Work<'_> {
     }
 
     /// Builds the decision diagram of a subject.
-    fn subject(&mut self, program: &Program, known: &Known) -> Result<Ref, TooMuch> {
+    fn subject(&mut self, program: &Program, item: &Item, known: &Known) -> Result<Ref, TooMuch> {
         let mut state = State::new();
         let possible = self.possible(program, known)?;
+        if possible == FALSE {
+            let side = fact_index("longest-side").unwrap_or_default();
+            self.problem(item, side, "", "no-such-sides");
+        }
         if possible != TRUE {
             state.push((POSSIBLE, possible));
         }
@@ -245,19 +260,33 @@ impl Work<'_> {
                 sum = self.conditions.and(sum, either)?;
             }
         }
+        if let (Some(day), Some(year)) = (fact_index("day"), fact_index("time-of-year"))
+            && let (Some(days), Some(years)) = (self.variables.get(day), self.variables.get(year))
+            && days.size() > 1
+            && years.size() > 1
+        {
+            for interval in 0..days.size() {
+                let met = year_days_of(days, interval, years);
+                if met.len() < years.size() {
+                    let other = self.only(day, &|v| v != interval)?;
+                    let fits = self.only(year, &|v| met.binary_search(&v).is_ok())?;
+                    let either = self.conditions.or(other, fits)?;
+                    sum = self.conditions.and(sum, either)?;
+                }
+            }
+        }
         for (longer, shorter) in [
             ("longest-side", "middle-side"),
             ("middle-side", "shortest-side"),
             ("longest-side", "shortest-side"),
         ] {
             let (Some(longer), Some(shorter)) = (fact_index(longer), fact_index(shorter)) else { continue };
-            let bound = |at: usize, side: usize, upper: bool| {
-                let cuts = self.variables.get(at).map(|v| v.cuts.as_slice()).unwrap_or_default();
-                if upper {
-                    cuts.get(side).map_or(i64::MAX, |c| c.at)
-                } else {
-                    side.checked_sub(1).and_then(|i| cuts.get(i)).map_or(i64::MIN, |c| c.at)
-                }
+            // The ends of an interval, narrowed to what the item itself says of the side.
+            let bound = |at: usize, interval: usize, upper: bool| {
+                let (low, high) =
+                    self.variables.get(at).map_or((i64::MIN, i64::MAX), |v| v.range_of(interval));
+                let (smallest, largest) = known.ranges.get(&at).copied().unwrap_or((i64::MIN, i64::MAX));
+                if upper { high.min(largest) } else { low.max(smallest) }
             };
             let sides = |at: usize| -> Vec<usize> {
                 match known.facts.get(at) {
@@ -267,19 +296,18 @@ impl Work<'_> {
                 }
             };
             let (long_values, short_values) = (sides(longer), sides(shorter));
-            if long_values.len() + short_values.len() < 3 || long_values.is_empty() || short_values.is_empty()
-            {
+            let open = |at: usize| known.facts.get(at) == Some(&Knowledge::Open);
+            if !open(longer) && !open(shorter) {
                 continue;
             }
             let mut clashes = Vec::new();
             for &l in &long_values {
                 for &s in &short_values {
-                    if bound(longer, l, true) <= bound(shorter, s, false) {
+                    if bound(longer, l, true) < bound(shorter, s, false) {
                         clashes.push((l, s));
                     }
                 }
             }
-            let open = |at: usize| known.facts.get(at) == Some(&Knowledge::Open);
             let (long_open, short_open) = (open(longer), open(shorter));
             for (l, s) in clashes {
                 let not_long = if long_open { self.only(longer, &|v| v != l)? } else { FALSE };
@@ -377,6 +405,19 @@ impl Work<'_> {
                 Some(OpenVariable { variable, weights: weights.clone(), assumed: *assumed })
             })
             .collect()
+    }
+}
+
+/// The smallest and largest value a measure has, as the item states it or leaves it open; what
+/// cannot be read is a problem told elsewhere.
+fn exact_range(kind: FactKind, stated: Option<&String>, open: Option<&Open>) -> Option<(i64, i64)> {
+    if !matches!(kind, FactKind::Measure(_)) {
+        return None;
+    }
+    let read = |words: &String| normalised(kind, words).ok();
+    match open {
+        Some(open) => Some((read(open.from.as_ref()?)?, read(open.to.as_ref()?)?)),
+        None => stated.and_then(read).map(|value| (value, value)),
     }
 }
 

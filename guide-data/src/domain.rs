@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use chrono::NaiveDate;
+use chrono::{Datelike as _, NaiveDate};
 use serde::{Deserialize, Serialize};
 
 use crate::catalog::Catalog;
@@ -39,17 +39,40 @@ pub struct Cut {
     pub at: i64,
     /// The threshold as stated.
     pub stated: String,
+    /// What was said beside it.
+    #[serde(default, skip_serializing_if = "Aside::is_empty")]
+    pub aside: Aside,
+}
+
+/// What a rule says beside a threshold.
+#[derive(Debug, Clone, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Aside {
+    /// An everyday thing of about that size: words under `like-<id>`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub like: Option<String>,
+    /// What a quantity is counted per: words under `per-<id>`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub per: Option<String>,
+}
+
+impl Aside {
+    /// True when nothing was said.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.like.is_none() && self.per.is_none()
+    }
 }
 
 impl Cut {
     /// The cut below a threshold: the value itself belongs above.
     fn below(value: i64, stated: &str) -> Self {
-        Self { at: value * 2, stated: stated.to_owned() }
+        Self { at: value * 2, stated: stated.to_owned(), aside: Aside::default() }
     }
 
     /// The cut above a threshold: the value itself belongs below.
     fn above(value: i64, stated: &str) -> Self {
-        Self { at: value * 2 + 1, stated: stated.to_owned() }
+        Self { at: value * 2 + 1, stated: stated.to_owned(), aside: Aside::default() }
     }
 
     /// True when the threshold's own value lies above the cut.
@@ -72,6 +95,14 @@ impl Variable {
         self.values.iter().position(|v| v == value)
     }
 
+    /// The smallest and largest whole value of an interval, both included.
+    pub(crate) fn range_of(&self, interval: usize) -> (i64, i64) {
+        let cut = |at: usize| self.cuts.get(at).map(|c| c.at);
+        let low = interval.checked_sub(1).and_then(cut);
+        let low = low.map_or(i64::MIN, |at| at.div_euclid(2) + at.rem_euclid(2));
+        (low, cut(interval).map_or(i64::MAX, |at| (at - 1).div_euclid(2)))
+    }
+
     /// The interval a normalised measure lies in.
     #[must_use]
     pub fn interval_of(&self, value: i64) -> usize {
@@ -82,6 +113,36 @@ impl Variable {
 /// Days are counted from 1970-01-01, so that they are ordered whole numbers.
 pub(crate) fn day_number(day: NaiveDate) -> i64 {
     day.signed_duration_since(NaiveDate::default()).num_days()
+}
+
+/// A day of the year as a whole number in calendar order: 31 for each month before it, leap day
+/// included.
+pub(crate) fn year_day(day: NaiveDate) -> i64 {
+    i64::from(day.month0()) * 31 + i64::from(day.day0())
+}
+
+/// Reads "12-26": month and day, leap day included.
+pub(crate) fn year_day_of(words: &str) -> Option<i64> {
+    let (month, day) = words.trim().split_once('-')?;
+    // Any leap year has every day there is.
+    NaiveDate::from_ymd_opt(2024, month.parse().ok()?, day.parse().ok()?).map(year_day)
+}
+
+/// Which intervals of the year days of an interval of days fall into; both as positions.
+pub(crate) fn year_days_of(days: &Variable, interval: usize, year: &Variable) -> Vec<usize> {
+    let (low, high) = days.range_of(interval);
+    // Four years hold every day of the year there is, leap day apart, which eight years around a
+    // century hold.
+    if high.saturating_sub(low) >= 8 * 366 {
+        return (0..year.size()).collect();
+    }
+    let mut met: Vec<usize> = (low..=high)
+        .filter_map(|number| NaiveDate::default().checked_add_signed(chrono::TimeDelta::days(number)))
+        .map(|day| year.interval_of(year_day(day)))
+        .collect();
+    met.sort_unstable();
+    met.dedup();
+    met
 }
 
 /// A bound of a condition, read.
@@ -121,6 +182,7 @@ pub(crate) fn normalised(kind: FactKind, words: &str) -> Result<i64, &'static st
             Measure::parse(words, dimension).map(|m| m.value).map_err(crate::measure::MeasureProblem::code)
         }
         FactKind::Day => words.trim().parse().map(day_number).map_err(|_| "not-a-day"),
+        FactKind::YearDay => year_day_of(words).ok_or("not-a-year-day"),
         FactKind::Choice(_) | FactKind::Id(_) => Err("not-a-measure"),
     }
 }
@@ -128,7 +190,7 @@ pub(crate) fn normalised(kind: FactKind, words: &str) -> Result<i64, &'static st
 /// The variables of one or several programs together, one for each fact, in the order of
 /// [`FACTS`]. Comparing two programs needs both cut alike.
 pub(crate) fn variables(programs: &[&Program], catalog: &Catalog) -> Vec<Variable> {
-    let mut cuts: BTreeMap<String, BTreeMap<i64, String>> = BTreeMap::new();
+    let mut cuts: Cuts = BTreeMap::new();
     for program in programs {
         for rule in &program.rules {
             if let Some(when) = &rule.when {
@@ -138,17 +200,20 @@ pub(crate) fn variables(programs: &[&Program], catalog: &Catalog) -> Vec<Variabl
                 if let Some(d) = d {
                     let words = d.to_string();
                     let cut = bound.cut(day_number(d), &words);
-                    cuts.entry("day".to_owned()).or_default().entry(cut.at).or_insert(cut.stated);
+                    cuts.entry("day".to_owned()).or_default().entry(cut.at).or_insert(cut);
                 }
             };
             day(rule.from, Bound::AtLeast);
             day(rule.until, Bound::AtMost);
+            if let Some(season) = &rule.season {
+                cut_condition(&season.condition(), &mut cuts);
+            }
         }
     }
     FACTS
         .iter()
         .map(|fact| {
-            let measured = matches!(fact.kind, FactKind::Measure(_) | FactKind::Day);
+            let measured = matches!(fact.kind, FactKind::Measure(_) | FactKind::Day | FactKind::YearDay);
             let values = match fact.kind {
                 FactKind::Choice(values) => values.iter().map(|&v| v.to_owned()).collect(),
                 FactKind::Id(IdSource::Items) => catalog.items.iter().map(|i| i.id.clone()).collect(),
@@ -164,12 +229,9 @@ pub(crate) fn variables(programs: &[&Program], catalog: &Catalog) -> Vec<Variabl
                     }
                     zones
                 }
-                FactKind::Measure(_) | FactKind::Day => Vec::new(),
+                FactKind::Measure(_) | FactKind::Day | FactKind::YearDay => Vec::new(),
             };
-            let cuts = cuts
-                .get(fact.id)
-                .map(|c| c.iter().map(|(&at, stated)| Cut { at, stated: stated.clone() }).collect())
-                .unwrap_or_default();
+            let cuts = cuts.get(fact.id).map(|c| c.values().cloned().collect()).unwrap_or_default();
             let weights = if fact.id == "zone" {
                 values
                     .iter()
@@ -186,7 +248,10 @@ pub(crate) fn variables(programs: &[&Program], catalog: &Catalog) -> Vec<Variabl
         .collect()
 }
 
-fn cut_condition(condition: &Condition, cuts: &mut BTreeMap<String, BTreeMap<i64, String>>) {
+/// The cuts of each fact, by where they are.
+type Cuts = BTreeMap<String, BTreeMap<i64, Cut>>;
+
+fn cut_condition(condition: &Condition, cuts: &mut Cuts) {
     match condition {
         Condition::All(parts) | Condition::Any(parts) => parts.iter().for_each(|p| cut_condition(p, cuts)),
         Condition::Not(part) => cut_condition(part, cuts),
@@ -197,8 +262,14 @@ fn cut_condition(condition: &Condition, cuts: &mut BTreeMap<String, BTreeMap<i64
                 if let Some(words) = stated(bounds, bound)
                     && let Ok(value) = normalised(fact.kind, words)
                 {
-                    let cut = bound.cut(value, words.trim());
-                    cuts.entry(bounds.fact.clone()).or_default().entry(cut.at).or_insert(cut.stated);
+                    let aside = Aside { like: bounds.like.clone(), per: bounds.per.clone() };
+                    let cut = Cut { aside, ..bound.cut(value, words.trim()) };
+                    let known = cuts.entry(bounds.fact.clone()).or_default().entry(cut.at);
+                    // Several rules may name one threshold: whoever says more about it is heard.
+                    let known = known.or_insert_with(|| cut.clone());
+                    if known.aside.is_empty() {
+                        known.aside = cut.aside;
+                    }
                 }
             }
         }
@@ -217,6 +288,12 @@ impl ValueSet {
     pub(crate) fn insert(&mut self, value: usize) {
         if let Some(word) = self.0.get_mut(value / 64) {
             *word |= 1 << (value % 64);
+        }
+    }
+
+    pub(crate) fn remove(&mut self, value: usize) {
+        if let Some(word) = self.0.get_mut(value / 64) {
+            *word &= !(1 << (value % 64));
         }
     }
 

@@ -13,6 +13,8 @@ pub enum FactKind {
     Id(IdSource),
     /// A civil day, cut into intervals by the days that rules name.
     Day,
+    /// A day of any year, month and day, cut into intervals by the seasons that rules name.
+    YearDay,
 }
 
 /// Where the values of an id fact come from.
@@ -101,12 +103,19 @@ const fn measure(id: &'static str, dimension: Dimension) -> Fact {
     }
 }
 
-use FactGroup::{Context, Hazard, Identity, Parts, State};
+use FactGroup::{Context, Hazard, Identity, Measure, Parts, State};
+
+/// What is asked about: the whole thing, or one of [`crate::catalog::PARTS`].
+const PART_VALUES: &[&str] = &[
+    "whole", "lid", "cap", "pump", "sleeve", "liner", "straw", "filter", "battery", "cord", "shade",
+    "contents", "bag", "handle", "ring",
+];
 
 /// Every fact, in the order in which diagrams test them: context first, because a phone knows it,
 /// then what is cheap to see, then what must be looked for.
 pub const FACTS: &[Fact] = &[
     Fact { id: "day", group: Context, kind: FactKind::Day, normal: None, unknown_means: None },
+    Fact { id: "time-of-year", group: Context, kind: FactKind::YearDay, normal: None, unknown_means: None },
     Fact {
         id: "zone",
         group: Context,
@@ -117,6 +126,7 @@ pub const FACTS: &[Fact] = &[
     choice("dwelling", Context, &["house", "small-building", "large-building"], Some("house"), None),
     choice("origin", Context, &["household", "business"], Some("household"), None),
     choice("proof", Context, FLAG, Some("no"), None),
+    choice("add-on", Context, FLAG, Some("no"), Some("no")),
     measure("quantity", Dimension::Count),
     Fact {
         id: "item",
@@ -132,6 +142,7 @@ pub const FACTS: &[Fact] = &[
         normal: None,
         unknown_means: None,
     },
+    choice("part", Identity, PART_VALUES, Some("whole"), None),
     choice("hazard", Hazard, HAZARDS, Some("none"), None),
     choice("material", Identity, crate::standard::MATERIALS, Some("mixed"), None),
     choice("form", Identity, crate::standard::FORMS, Some("other"), None),
@@ -144,14 +155,21 @@ pub const FACTS: &[Fact] = &[
         Some("none"),
         Some("unreadable"),
     ),
+    choice("deposit-mark", Identity, FLAG, Some("no"), Some("no")),
     choice(
         "colour",
         Identity,
-        &["clear", "white", "green", "brown", "blue", "black", "other"],
+        &["clear", "frosted", "white", "green", "brown", "blue", "black", "other"],
         Some("other"),
         None,
     ),
-    choice("coating", Identity, &["none", "plastic", "wax", "foil", "glitter"], Some("none"), None),
+    choice(
+        "coating",
+        Identity,
+        &["none", "plastic", "wax", "foil", "glitter", "wet-strength"],
+        Some("none"),
+        None,
+    ),
     choice("layers", Identity, &["one", "many"], Some("one"), None),
     measure("longest-side", Dimension::Length),
     measure("middle-side", Dimension::Length),
@@ -159,7 +177,14 @@ pub const FACTS: &[Fact] = &[
     measure("strip-length", Dimension::Length),
     measure("capacity", Dimension::Volume),
     measure("mass", Dimension::Mass),
-    choice("contents", State, &["empty", "traces", "part-full"], Some("empty"), Some("part-full")),
+    choice("fits-container", Measure, FLAG, Some("yes"), Some("no")),
+    choice(
+        "contents",
+        State,
+        &["empty", "traces", "dried", "part-full", "full"],
+        Some("empty"),
+        Some("part-full"),
+    ),
     choice(
         "former-contents",
         State,
@@ -229,6 +254,11 @@ mod tests {
                 assert!(f.normal.is_none() && f.unknown_means.is_none(), "{}", f.id);
             }
         }
+    }
+
+    #[test]
+    fn every_part_can_be_named_by_a_rule() {
+        assert_eq!(PART_VALUES[1..], *crate::catalog::PARTS);
     }
 
     /// ASTM D7611/D7611M-20 (names from a published copy, abbreviations 2-7 from memory):

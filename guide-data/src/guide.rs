@@ -75,6 +75,12 @@ pub struct GuideContainer {
     pub capacity: Option<String>,
     /// The zones it is used in; empty means all.
     pub zones: Vec<String>,
+    /// The dwelling types it is used at; empty means all.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub dwellings: Vec<String>,
+    /// Its own rules, in order: kind and limit as stated; the text is `container.<id>.<kind>`.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rules: Vec<(String, Option<String>)>,
 }
 
 /// A zone, without words.
@@ -101,6 +107,12 @@ pub struct GuideChannel {
     pub booking: bool,
     /// Proof of residency is needed.
     pub proof: bool,
+    /// A permit is needed.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub permit: bool,
+    /// A voucher is needed.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub voucher: bool,
     /// It costs something: the text `channel.<id>.fee` says what.
     pub has_fee: bool,
 }
@@ -120,6 +132,21 @@ pub struct GuideSite {
     pub phone: String,
     /// When it is open.
     pub hours: Schedule,
+    /// The items it takes of what its channels take; empty means all of them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub accepts: Vec<String>,
+    /// The items it does not take although its channels do.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub refuses: Vec<String>,
+}
+
+impl GuideSite {
+    /// It takes an item that its channel takes.
+    #[must_use]
+    pub fn takes(&self, item: &str) -> bool {
+        (self.accepts.is_empty() || self.accepts.iter().any(|i| i == item))
+            && self.refuses.iter().all(|i| i != item)
+    }
 }
 
 /// An item of the guide.
@@ -223,6 +250,9 @@ pub struct Outcome {
     /// Preparation steps in order.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub steps: Vec<String>,
+    /// Streams it is banned from by law.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub banned: Vec<String>,
     /// The standard reason.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub reason: Option<String>,
@@ -252,14 +282,25 @@ impl Guide {
         self.items.iter().position(|i| i.id == id)
     }
 
-    /// The containers of a stream that are used in a zone; of every zone when none is given.
+    /// The containers of a stream that are used in a zone and at a dwelling type; of every one
+    /// when none is given. A zone that has a dwelling type of its own stands for it.
     #[must_use]
-    pub fn containers(&self, stream: &str, zone: Option<&str>) -> Vec<&GuideContainer> {
+    pub fn containers(
+        &self,
+        stream: &str,
+        zone: Option<&str>,
+        dwelling: Option<&str>,
+    ) -> Vec<&GuideContainer> {
+        let own = || self.zones.iter().find(|z| Some(z.id.as_str()) == zone)?.dwelling.as_deref();
+        let dwelling = dwelling.or_else(own);
         self.streams
             .iter()
             .filter(|s| s.id == stream)
             .flat_map(|s| &s.containers)
             .filter(|c| c.zones.is_empty() || zone.is_none_or(|z| c.zones.iter().any(|own| own == z)))
+            .filter(|c| {
+                c.dwellings.is_empty() || dwelling.is_none_or(|d| c.dwellings.iter().any(|own| own == d))
+            })
             .collect()
     }
 

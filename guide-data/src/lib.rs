@@ -35,7 +35,7 @@ pub use ask::{
 pub use catalog::{Catalog, Item, Open, PARTS, Part};
 pub use compare::{Change, compare};
 pub use condition::{Bounds, Condition, OneOf};
-pub use domain::{Cut, Variable, dimension_of};
+pub use domain::{Aside, Cut, Variable, dimension_of};
 #[cfg(feature = "schema")]
 pub use envelope::program_schema;
 pub use envelope::{DEEPEST_CONDITION, Envelope, LARGEST_FILE, LoadProblem, PROGRAM_FORMAT, PROGRAM_VERSION};

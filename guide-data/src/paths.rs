@@ -34,6 +34,20 @@ impl Witness {
 type Best = Option<(f64, Option<(u16, usize, Ref)>)>;
 
 impl Guide {
+    /// What the guide says in a witness's case: a walk by nothing but what it knows. `None` when
+    /// that leaves anything open, which would make it no witness.
+    #[must_use]
+    pub fn replay(&self, witness: &Witness) -> Option<&Outcome> {
+        let item = self.items.get(self.item_index(&witness.item)?)?;
+        let mut at = item.subjects.iter().find(|s| s.part == witness.part)?.root;
+        while let Some(node) = self.node(at) {
+            let variable = self.variables.get(usize::from(node.variable))?;
+            let (_, given) = witness.known.iter().find(|(fact, _)| *fact == variable.fact)?;
+            at = crate::diagram::child(node, self.given_index(usize::from(node.variable), given)?);
+        }
+        self.outcomes.get(as_terminal(at)?)
+    }
+
     /// The likeliest case of a subject whose outcome satisfies a condition.
     pub(crate) fn likeliest(
         &self,

@@ -30,6 +30,8 @@ pub(crate) fn guide_of(program: &Program) -> Guide {
                         colour: c.colour.clone(),
                         capacity: c.capacity.clone(),
                         zones: c.zones.clone(),
+                        dwellings: c.dwellings.clone(),
+                        rules: c.rules.iter().map(|r| (r.kind.clone(), r.limit.clone())).collect(),
                     })
                     .collect(),
             })
@@ -52,6 +54,8 @@ pub(crate) fn guide_of(program: &Program) -> Guide {
                 kind: c.kind.clone(),
                 booking: c.booking,
                 proof: c.proof,
+                permit: c.permit,
+                voucher: c.voucher,
                 has_fee: !c.fee.is_empty(),
             })
             .collect(),
@@ -65,6 +69,8 @@ pub(crate) fn guide_of(program: &Program) -> Guide {
                 address: s.address.clone(),
                 phone: s.phone.clone(),
                 hours: Schedule::default(),
+                accepts: s.accepts.clone(),
+                refuses: s.refuses.clone(),
             })
             .collect(),
         ..Guide::default()

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use crate::catalog::Item;
-use crate::condition::Condition;
+use crate::condition::{Bounds, Condition};
 use crate::text::Text;
 
 /// A place's whole program. Every list is optional in a file, so that a beginning can be saved.
@@ -450,8 +450,8 @@ pub struct Rule {
     /// Preparation steps by id, in the order to do them.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub prepare: Vec<String>,
-    /// Streams it is banned from by law, whatever decides: the answer says so, and sending it there
-    /// is an error.
+    /// Streams it is banned from by law: the answer says so, and sending it there is an error. On a
+    /// rule without a verdict the ban holds whatever decides.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub banned_from: Vec<String>,
     /// A standard reason's id. The residents' text, when written, is shown instead.
@@ -490,6 +490,27 @@ pub struct Season {
     pub from: String,
     /// Its last day: "01-15".
     pub until: String,
+}
+
+impl Season {
+    /// The same as a condition on the fact `time-of-year`.
+    #[must_use]
+    pub fn condition(&self) -> Condition {
+        let bounds = |at_least: Option<&String>, at_most: Option<&String>| {
+            Condition::Measure(Bounds {
+                fact: "time-of-year".to_owned(),
+                at_least: at_least.cloned(),
+                at_most: at_most.cloned(),
+                ..Bounds::default()
+            })
+        };
+        let day = crate::domain::year_day_of;
+        if day(&self.from) <= day(&self.until) {
+            bounds(Some(&self.from), Some(&self.until))
+        } else {
+            Condition::Any(vec![bounds(Some(&self.from), None), bounds(None, Some(&self.until))])
+        }
+    }
 }
 
 /// One rule in the words of the three groups of people who live by it.

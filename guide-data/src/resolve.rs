@@ -7,6 +7,7 @@ use crate::condition::Condition;
 use crate::diagram::{Diagram, FALSE, Ref, TRUE, TooMuch};
 use crate::domain::{Bound, ValueSet, Variable, intervals, normalised, stated};
 use crate::facts::{FACTS, FactKind, fact_index};
+use crate::program::Program;
 
 /// A condition ready to be evaluated.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -39,17 +40,55 @@ pub(crate) enum Knowledge {
     Open,
 }
 
+/// Facts that never count as anything else: what is dangerous stays so.
+pub(crate) const NEVER_COUNT_AS: &[&str] = &["hazard", "battery"];
+
+/// Which values count as which other one, by variable: from and to, as positions.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Counting(Vec<(usize, usize, usize)>);
+
+impl Counting {
+    /// The readable part of what a program says; the rest is a finding.
+    pub(crate) fn of(program: &Program, variables: &[Variable]) -> Self {
+        let mut list = Vec::new();
+        for entry in program.counts_as.iter().filter(|e| !NEVER_COUNT_AS.contains(&e.fact.as_str())) {
+            let Some(at) = fact_index(&entry.fact) else { continue };
+            let Some(variable) = variables.get(at) else { continue };
+            let Some(to) = variable.index_of(&entry.count_as) else { continue };
+            let these = entry.these.iter().filter_map(|v| variable.index_of(v)).filter(|&v| v != to);
+            list.extend(these.map(|from| (at, from, to)));
+        }
+        Self(list)
+    }
+
+    /// Makes values that count as another be in a set exactly when that other one is.
+    fn apply(&self, variable: usize, named: &ValueSet, set: &mut ValueSet) {
+        for &(_, from, to) in self.0.iter().filter(|(at, ..)| *at == variable) {
+            if named.contains(to) {
+                set.insert(from);
+            } else {
+                set.remove(from);
+            }
+        }
+    }
+}
+
 pub(crate) fn resolve(
     condition: &Condition,
     variables: &[Variable],
+    counting: &Counting,
     problems: &mut Vec<ConditionProblem>,
 ) -> Resolved {
     match condition {
-        Condition::All(parts) => all(parts.iter().map(|p| resolve(p, variables, problems)).collect()),
-        Condition::Any(parts) => any(parts.iter().map(|p| resolve(p, variables, problems)).collect()),
+        Condition::All(parts) => {
+            all(parts.iter().map(|p| resolve(p, variables, counting, problems)).collect())
+        }
+        Condition::Any(parts) => {
+            any(parts.iter().map(|p| resolve(p, variables, counting, problems)).collect())
+        }
         Condition::Not(part) => {
             let before = problems.len();
-            let inner = resolve(part, variables, problems);
+            let inner = resolve(part, variables, counting, problems);
             // The opposite of something unreadable is unreadable too, not "always".
             if problems.len() > before { Resolved::Never } else { not(inner) }
         }
@@ -72,6 +111,8 @@ pub(crate) fn resolve(
                     }),
                 }
             }
+            let named = set.clone();
+            counting.apply(variable, &named, &mut set);
             Resolved::In { variable, set }
         }
         Condition::Measure(bounds) => {

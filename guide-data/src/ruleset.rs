@@ -8,7 +8,7 @@ use crate::domain::Variable;
 use crate::facts::HAZARDS;
 use crate::guide::{Answered, Outcome};
 use crate::program::{Program, Rule, Silence, Tier, Verdict};
-use crate::resolve::{ConditionProblem, Resolved, all, resolve};
+use crate::resolve::{ConditionProblem, Counting, Resolved, all, resolve};
 
 /// The built-in rule for a device that has a battery inside.
 pub const BATTERY_INSIDE: &str = "battery-inside";
@@ -85,6 +85,7 @@ fn outcome_of(rule: &Rule) -> Outcome {
         rules: vec![rule.id.clone()],
         tier: Some(rule.tier),
         steps: rule.prepare.clone(),
+        banned: rule.banned_from.clone(),
         reason: rule.reason.clone(),
         temporary: rule.temporary,
         ..Outcome::default()
@@ -103,11 +104,14 @@ impl RuleSet {
         }
         let inside = Condition::is("battery", &["yes"]);
         set.rules.push(built_in(program, variables, BATTERY_INSIDE, "battery-lithium", &inside));
+        let counting = Counting::of(program, variables);
         for tier in Tier::ALL {
             for rule in program.rules.iter().filter(|r| r.tier == tier) {
                 let mut problems = Vec::new();
-                let when =
-                    rule.when.as_ref().map_or(Resolved::Always, |c| resolve(c, variables, &mut problems));
+                let when = rule
+                    .when
+                    .as_ref()
+                    .map_or(Resolved::Always, |c| resolve(c, variables, &counting, &mut problems));
                 set.problems.extend(problems.into_iter().map(|p| (rule.id.clone(), p)));
                 let acknowledged = is_acknowledged(rule);
                 set.rules.push(Ready {
@@ -169,10 +173,11 @@ impl RuleSet {
         let rules = || applying.iter().filter_map(|&at| self.rules.get(at).map(|r| (at, r)));
         let hazard = rules().find_map(|(_, r)| r.hazard.clone());
         let mut outcome = self.decide_among(&rules().filter(|(_, r)| r.decides).collect::<Vec<_>>());
-        if outcome.verdict == Answered::Yes || outcome.verdict == Answered::Elsewhere {
-            for (_, rule) in rules().filter(|(_, r)| !r.decides) {
+        for (_, rule) in rules().filter(|(_, r)| !r.decides) {
+            if outcome.verdict == Answered::Yes || outcome.verdict == Answered::Elsewhere {
                 unite(&mut outcome.steps, &rule.outcome.steps);
             }
+            unite(&mut outcome.banned, &rule.outcome.banned);
         }
         outcome.hazard = hazard;
         outcome
@@ -212,6 +217,7 @@ impl RuleSet {
             outcome.rules.push(rule.id.clone());
             unite(&mut outcome.steps, &rule.outcome.steps);
             unite(&mut outcome.also, &rule.outcome.also);
+            unite(&mut outcome.banned, &rule.outcome.banned);
             outcome.temporary |= rule.outcome.temporary;
             outcome.acknowledged |= rule.outcome.acknowledged;
         }
@@ -278,7 +284,7 @@ fn built_in(program: &Program, variables: &[Variable], name: &str, class: &str, 
         },
         id,
         tier: Tier::Safety,
-        condition: resolve(when, variables, &mut Vec::new()),
+        condition: resolve(when, variables, &Counting::default(), &mut Vec::new()),
         decides: true,
         hazard: Some(class.to_owned()),
         rank: Rank::BuiltIn,
@@ -303,8 +309,10 @@ pub(crate) fn safe_classes(program: &Program, rule: &Rule) -> Vec<String> {
 
 /// The days on which a rule holds, as a condition.
 fn dates(rule: &Rule, variables: &[Variable]) -> Resolved {
+    let read = |when: &Condition| resolve(when, variables, &Counting::default(), &mut Vec::new());
+    let season = rule.season.as_ref().map_or(Resolved::Always, |season| read(&season.condition()));
     if rule.from.is_none() && rule.until.is_none() {
-        return Resolved::Always;
+        return season;
     }
     let bounds = crate::condition::Bounds {
         fact: "day".to_owned(),
@@ -312,7 +320,7 @@ fn dates(rule: &Rule, variables: &[Variable]) -> Resolved {
         at_most: rule.until.map(|d| d.to_string()),
         ..crate::condition::Bounds::default()
     };
-    resolve(&Condition::Measure(bounds), variables, &mut Vec::new())
+    all(vec![read(&Condition::Measure(bounds)), season])
 }
 
 /// Adds what is not there yet, keeping the order.

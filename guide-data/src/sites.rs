@@ -29,15 +29,15 @@ pub fn distance(a: Position, b: Position) -> f64 {
     2.0 * EARTH * libm::asin(libm::sqrt(h.clamp(0.0, 1.0)))
 }
 
-/// The sites of a channel, nearest first; in the program's order when nothing is known of where
-/// the resident is.
+/// The sites of a channel that take an item (all of them when none is given), nearest first; in
+/// the program's order when nothing is known of where the resident is.
 #[must_use]
-pub fn nearest(guide: &Guide, channel: &str, from: Option<Position>) -> Vec<Near> {
+pub fn nearest(guide: &Guide, channel: &str, item: Option<&str>, from: Option<Position>) -> Vec<Near> {
     let mut near: Vec<Near> = guide
         .sites
         .iter()
         .enumerate()
-        .filter(|(_, s)| s.channels.iter().any(|c| c == channel))
+        .filter(|(_, s)| s.channels.iter().any(|c| c == channel) && item.is_none_or(|i| s.takes(i)))
         .map(|(site, s)| Near { site, metres: from.map(|f| distance(f, s.position)) })
         .collect();
     near.sort_by(|a, b| {

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 
 use crate::ask::{ValueLabel, label};
-use crate::domain::day_number;
+use crate::domain::{day_number, year_day};
 use crate::guide::{Answered, Guide, GuideItem, Outcome, Subject};
 
 /// What a sheet has room for.
@@ -114,11 +114,12 @@ fn taken(guide: &Guide, wanted: &SummaryWanted) -> BTreeMap<u16, usize> {
         let Ok(at) = u16::try_from(at) else { continue };
         let zone = wanted.zone.as_deref().and_then(|z| guide.zones.iter().find(|g| g.id == z));
         let value = match variable.fact.as_str() {
+            "time-of-year" => Some(variable.interval_of(year_day(wanted.day.unwrap_or(guide.first_day())))),
             "day" => Some(variable.interval_of(day_number(wanted.day.unwrap_or(guide.first_day())))),
             "zone" => zone.and_then(|z| variable.index_of(&z.id)),
             "dwelling" => zone.and_then(|z| z.dwelling.as_deref()).and_then(|d| variable.index_of(d)),
             "origin" => variable.index_of("household"),
-            "proof" => variable.index_of("no"),
+            "proof" | "add-on" => variable.index_of("no"),
             _ => None,
         };
         if let Some(value) = value {

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use crate::program::Program;
+use crate::standard::CONTAINER_RULES;
 use crate::text::{Text, TextState};
 
 /// Everything a phone needs to speak one language.
@@ -44,6 +45,9 @@ pub fn each_text(program: &Program, visit: &mut dyn FnMut(&str, &Text)) {
         for container in &stream.containers {
             visit(&format!("container.{}", container.id), &container.name);
             visit(&format!("container.{}.set-out", container.id), &container.set_out);
+            for rule in &container.rules {
+                visit(&format!("container.{}.{}", container.id, rule.kind), &rule.text);
+            }
         }
     }
     for zone in &program.zones {
@@ -53,10 +57,13 @@ pub fn each_text(program: &Program, visit: &mut dyn FnMut(&str, &Text)) {
         visit(&format!("channel.{}", channel.id), &channel.name);
         visit(&format!("channel.{}.note", channel.id), &channel.note);
         visit(&format!("channel.{}.fee", channel.id), &channel.fee);
+        visit(&format!("channel.{}.allowance", channel.id), &channel.allowance);
+        visit(&format!("channel.{}.vehicles", channel.id), &channel.vehicles);
     }
     for site in &program.sites {
         visit(&format!("site.{}", site.id), &site.name);
         visit(&format!("site.{}.note", site.id), &site.note);
+        visit(&format!("site.{}.vehicles", site.id), &site.vehicles);
     }
     for (step, words) in &program.steps {
         visit(&format!("step.{step}"), words);
@@ -86,27 +93,36 @@ pub fn text_mut<'a>(program: &'a mut Program, key: &str) -> Option<&'a mut Text>
         }
         "stream" => program.streams.iter_mut().find(|s| s.id == rest).map(|s| &mut s.name),
         "container" => {
-            let set_out = field == "set-out";
-            let id = if set_out { id } else { rest };
+            let own = field == "set-out" || CONTAINER_RULES.contains(&field);
+            let id = if own { id } else { rest };
             let mut all = program.streams.iter_mut().flat_map(|s| &mut s.containers);
             let container = all.find(|c| c.id == id)?;
-            Some(if set_out { &mut container.set_out } else { &mut container.name })
+            match field {
+                _ if !own => Some(&mut container.name),
+                "set-out" => Some(&mut container.set_out),
+                kind => container.rules.iter_mut().find(|r| r.kind == kind).map(|r| &mut r.text),
+            }
         }
         "zone" => program.zones.iter_mut().find(|z| z.id == rest).map(|z| &mut z.name),
         "channel" => {
-            let id = if matches!(field, "note" | "fee") { id } else { rest };
+            let id = if matches!(field, "note" | "fee" | "allowance" | "vehicles") { id } else { rest };
             let channel = program.channels.iter_mut().find(|c| c.id == id)?;
             Some(match field {
                 "note" => &mut channel.note,
                 "fee" => &mut channel.fee,
+                "allowance" => &mut channel.allowance,
+                "vehicles" => &mut channel.vehicles,
                 _ => &mut channel.name,
             })
         }
         "site" => {
-            let note = field == "note";
-            let id = if note { id } else { rest };
+            let id = if matches!(field, "note" | "vehicles") { id } else { rest };
             let site = program.sites.iter_mut().find(|s| s.id == id)?;
-            Some(if note { &mut site.note } else { &mut site.name })
+            Some(match field {
+                "note" => &mut site.note,
+                "vehicles" => &mut site.vehicles,
+                _ => &mut site.name,
+            })
         }
         "step" => program.steps.get_mut(rest),
         "rule" => program.rules.iter_mut().find(|r| r.id == rest).map(|r| &mut r.texts.residents),

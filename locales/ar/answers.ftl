@@ -139,3 +139,19 @@ part-contents = ما بداخله
 part-bag = الكيس
 part-handle = المقبض
 part-ring = الحلقة
+
+## قواعد عن الوعاء: تظهر حيث يذكره الجواب. $limit مقياس.
+
+container-rule-lid-closed = يجب أن يكون الغطاء مغلقا.
+container-rule-weight = لا يزيد وزنه ممتلئا على { $limit }.
+container-rule-distance = اترك { $limit } خالية من كل جانب.
+container-rule-side-waste = لا شيء بجانبه ولا فوقه.
+container-rule-share-of-load = لا يزيد ما لا يناسب على { $limit } من الحمولة.
+container-rule-liners = يجوز تبطينه بكيس.
+container-rule-sacks = الأكياس التي توزع فقط.
+container-rule-registration = سجل أولا.
+container-rule-refusals = إن كان فيه شيء خاطئ يترك مكانه مع إشعار.
+
+## ما يمنع القانون وضعه. $place وعاء أو مجرى.
+
+answer-banned = لا يسمح القانون بوضعه في: { $place }.

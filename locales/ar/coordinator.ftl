@@ -364,6 +364,7 @@ finding-broken-item =
         [negative] «{ $value }» في «{ $fact }» أقل من الصفر.
         [too-large] «{ $value }» في «{ $fact }» أكبر من أن يكون صحيحًا.
         [unknown-part] لا يوجد جزء باسم «{ $value }».
+        [no-such-sides] الأضلاع المذكورة لا تترك حجما ممكنا: يجب أن يكون الأطول هو الأطول.
         [range-reversed] المدى «{ $value }» في «{ $fact }» معكوس.
        *[unknown-value] «{ $value }» ليست من قيم «{ $fact }».
     }

@@ -20,6 +20,11 @@ item-part = { $item }: { $part }
 fact-day = اليوم
 ask-day = في أي يوم؟
 
+## وقت السنة
+
+fact-time-of-year = وقت السنة
+ask-time-of-year = في أي يوم من السنة؟
+
 ## Service zone
 
 fact-zone = المنطقة
@@ -49,6 +54,14 @@ ask-proof = هل يمكنك إثبات أنك تسكن هنا؟
 value-proof-yes = لدي إثبات
 value-proof-no = ليس لدي إثبات
 
+## خدمة إضافية مدفوعة
+
+fact-add-on = خدمة إضافية مدفوعة
+ask-add-on = هل تدفع مقابل خدمة الجمع الإضافية؟
+    .hint = إن كنت تدفع فهي مذكورة في فاتورتك.
+value-add-on-yes = نعم، أدفع
+value-add-on-no = لا أدفع
+
 ## Quantity
 
 fact-quantity = العدد
@@ -63,6 +76,26 @@ ask-item = ما هو؟
 
 fact-category = النوع
 ask-category = ما نوع هذا الشيء؟
+
+## جزء من شيء
+
+fact-part = الجزء
+ask-part = أي جزء منه؟
+value-part-whole = الشيء كله
+value-part-lid = الغطاء
+value-part-cap = السدادة
+value-part-pump = المضخة
+value-part-sleeve = الغلاف
+value-part-liner = البطانة
+value-part-straw = الشفاطة
+value-part-filter = المرشح
+value-part-battery = البطارية
+value-part-cord = السلك
+value-part-shade = غطاء المصباح
+value-part-contents = المحتوى
+value-part-bag = الكيس
+value-part-handle = المقبض
+value-part-ring = الحلقة
 
 ## Hazard class
 
@@ -203,11 +236,20 @@ value-resin-7 = 7
 value-resin-none = بلا رقم
 value-resin-unreadable = لا يمكن قراءته
 
+## علامة الرهن
+
+fact-deposit-mark = علامة الرهن
+ask-deposit-mark = هل عليها علامة رهن؟
+    .hint = ابحث بجانب الرمز الشريطي عن علامة أو مبلغ من المال.
+value-deposit-mark-yes = عليها علامة رهن
+value-deposit-mark-no = بلا علامة رهن
+
 ## Color
 
 fact-colour = اللون
 ask-colour = ما لونه؟
 value-colour-clear = شفاف
+value-colour-frosted = مصنفر (يمر منه الضوء)
 value-colour-white = أبيض
 value-colour-green = أخضر
 value-colour-brown = بني
@@ -225,6 +267,7 @@ value-coating-plastic = بلاستيك
 value-coating-wax = شمع
 value-coating-foil = رقائق معدنية
 value-coating-glitter = لمّاع
+value-coating-wet-strength = مقوى ضد البلل
 
 ## Layers
 
@@ -267,6 +310,13 @@ ask-capacity = كم يسع؟
 fact-mass = الوزن
 ask-mass = كم وزنه؟
 
+## يتسع له الوعاء
+
+fact-fits-container = يتسع له الوعاء
+ask-fits-container = هل يتسع له الوعاء والغطاء مغلق؟
+value-fits-container-yes = يتسع والغطاء مغلق
+value-fits-container-no = لا يتسع
+
 ## Contents
 
 fact-contents = المحتوى
@@ -274,7 +324,9 @@ ask-contents = هل بقي فيه شيء؟
     .hint = فارغ يعني أنه لا يقطر ولا يسقط منه شيء.
 value-contents-empty = فارغ
 value-contents-traces = علق به قليل
+value-contents-dried = جف ما فيه
 value-contents-part-full = ما زال فيه محتوى
+value-contents-full = مملوء
 
 ## Former contents
 
@@ -403,3 +455,22 @@ fact-cord = السلك
 ask-cord = هل له سلك؟
 value-cord-yes = له سلك
 value-cord-no = بلا سلك
+
+## ما يقال بجانب حد من الحدود. مثال: "بوصتان (نحو كرة غولف)"، "٤ في كل زيارة".
+
+measure-like = { $measure } (نحو { $thing })
+measure-per = { $measure } { $period }
+like-credit-card = طول بطاقة مصرفية
+like-golf-ball = كرة غولف
+like-tennis-ball = كرة تنس
+like-basketball = كرة سلة
+like-sheet-of-paper = طول ورقة
+like-yogurt-cup = علبة لبن صغيرة
+like-milk-jug = إبريق حليب
+like-bucket = دلو كبير
+like-brick = طوبة
+per-visit = في كل زيارة
+per-day = في اليوم
+per-week = في الأسبوع
+per-month = في الشهر
+per-year = في السنة

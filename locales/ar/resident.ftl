@@ -79,6 +79,10 @@ site-locate = ابحث عن أقرب مكان
 site-no-position = لم يحدد هذا الهاتف مكانه.
 site-booking = احجز موعدًا قبل أن تذهب.
 site-proof = أحضر إثباتًا بأنك تسكن هنا.
+site-permit = تحتاج إلى تصريح.
+site-voucher = تحتاج إلى قسيمة.
+# $container is what residents call it: "blue cart".
+container-rules-title = عن الوعاء: { $container }
 hours-open = مفتوح الآن
 hours-open-until = مفتوح حتى { $time }
 hours-closed = مغلق الآن

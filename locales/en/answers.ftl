@@ -139,3 +139,19 @@ part-contents = What is in it
 part-bag = The bag
 part-handle = The handle
 part-ring = The ring
+
+## Rules about a container: shown where an answer names it. $limit is a measure.
+
+container-rule-lid-closed = The lid must be shut.
+container-rule-weight = No heavier than { $limit } when full.
+container-rule-distance = Leave { $limit } free on every side.
+container-rule-side-waste = Nothing beside it or on top of it.
+container-rule-share-of-load = Things that do not belong may be { $limit } of a load at most.
+container-rule-liners = It may be lined with a bag.
+container-rule-sacks = Only the sacks that are handed out.
+container-rule-registration = Sign up for it first.
+container-rule-refusals = With something wrong in it, it is left standing with a note.
+
+## Where the law does not let a thing go. $place is a container or stream.
+
+answer-banned = The law does not allow it in: { $place }.

@@ -349,6 +349,7 @@ finding-broken-item =
         [negative] “{ $value }” for “{ $fact }” is less than nothing.
         [too-large] “{ $value }” for “{ $fact }” is too large to be true.
         [unknown-part] There is no part “{ $value }”.
+        [no-such-sides] The sides that are stated leave no size it could have: the longest has to be the longest.
         [range-reversed] The range “{ $value }” of “{ $fact }” runs backwards.
        *[unknown-value] “{ $value }” is not a value of “{ $fact }”.
     }

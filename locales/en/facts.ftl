@@ -20,6 +20,11 @@ item-part = { $item }: { $part }
 fact-day = Day
 ask-day = On which day?
 
+## Time of year
+
+fact-time-of-year = Time of year
+ask-time-of-year = On which day of the year?
+
 ## Service zone
 
 fact-zone = Area
@@ -49,6 +54,14 @@ ask-proof = Can you show that you live here?
 value-proof-yes = I can show proof
 value-proof-no = I have no proof
 
+## Paid extra service
+
+fact-add-on = Paid extra service
+ask-add-on = Do you pay for the extra pickup service?
+    .hint = It is on your bill if you do.
+value-add-on-yes = I pay for it
+value-add-on-no = I do not
+
 ## Quantity
 
 fact-quantity = How many
@@ -63,6 +76,26 @@ ask-item = What is it?
 
 fact-category = Kind
 ask-category = What kind of thing is it?
+
+## Part of a thing
+
+fact-part = Part
+ask-part = Which part of it?
+value-part-whole = The whole thing
+value-part-lid = Lid
+value-part-cap = Cap
+value-part-pump = Pump
+value-part-sleeve = Sleeve
+value-part-liner = Liner
+value-part-straw = Straw
+value-part-filter = Filter
+value-part-battery = Battery
+value-part-cord = Cord
+value-part-shade = Lampshade
+value-part-contents = Contents
+value-part-bag = Bag
+value-part-handle = Handle
+value-part-ring = Ring
 
 ## Hazard class
 
@@ -203,11 +236,20 @@ value-resin-7 = 7
 value-resin-none = No number
 value-resin-unreadable = Cannot be read
 
+## Deposit mark
+
+fact-deposit-mark = Deposit mark
+ask-deposit-mark = Does it have a deposit mark?
+    .hint = Look beside the bar code for a mark or an amount of money.
+value-deposit-mark-yes = With a deposit mark
+value-deposit-mark-no = No deposit mark
+
 ## Color
 
 fact-colour = Color
 ask-colour = What color is it?
 value-colour-clear = Clear (see-through)
+value-colour-frosted = Frosted (lets light through)
 value-colour-white = White
 value-colour-green = Green
 value-colour-brown = Brown
@@ -225,6 +267,7 @@ value-coating-plastic = Plastic
 value-coating-wax = Wax
 value-coating-foil = Foil
 value-coating-glitter = Glitter
+value-coating-wet-strength = Made to stay strong when wet
 
 ## Layers
 
@@ -267,6 +310,13 @@ ask-capacity = How much does it hold?
 fact-mass = Weight
 ask-mass = How heavy is it?
 
+## Fits the container
+
+fact-fits-container = Fits the container
+ask-fits-container = Does it fit in the container with the lid shut?
+value-fits-container-yes = It fits with the lid shut
+value-fits-container-no = It does not fit
+
 ## Contents
 
 fact-contents = Contents
@@ -274,7 +324,9 @@ ask-contents = Is anything left in it?
     .hint = Empty means that nothing drips or falls out.
 value-contents-empty = Empty
 value-contents-traces = A little sticks to it
+value-contents-dried = Dried out
 value-contents-part-full = Still partly full
+value-contents-full = Full
 
 ## Former contents
 
@@ -403,3 +455,22 @@ fact-cord = Cord
 ask-cord = Does it have a cord?
 value-cord-yes = With a cord
 value-cord-no = No cord
+
+## What is said beside a limit. Examples: "2 inches (about a golf ball)", "4 a visit".
+
+measure-like = { $measure } (about { $thing })
+measure-per = { $measure } { $period }
+like-credit-card = as long as a bank card
+like-golf-ball = a golf ball
+like-tennis-ball = a tennis ball
+like-basketball = a basketball
+like-sheet-of-paper = as long as a sheet of paper
+like-yogurt-cup = a small yogurt cup
+like-milk-jug = a milk jug
+like-bucket = a large bucket
+like-brick = a brick
+per-visit = per visit
+per-day = per day
+per-week = per week
+per-month = per month
+per-year = per year

@@ -76,6 +76,10 @@ site-locate = Find the nearest place
 site-no-position = This phone did not say where it is.
 site-booking = Book before you go.
 site-proof = Bring proof that you live here.
+site-permit = You need a permit.
+site-voucher = You need a voucher.
+# $container is what residents call it: "blue cart".
+container-rules-title = About the { $container }
 hours-open = Open now
 # $time is a time ("5:00 PM") or a day with a time.
 hours-open-until = Open until { $time }

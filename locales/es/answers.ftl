@@ -139,3 +139,19 @@ part-contents = Lo que hay adentro
 part-bag = La bolsa
 part-handle = El asa
 part-ring = El aro
+
+## Reglas sobre un contenedor: se muestran donde una respuesta lo nombra. $limit es una medida.
+
+container-rule-lid-closed = La tapa debe quedar cerrada.
+container-rule-weight = Lleno, no debe pesar más de { $limit }.
+container-rule-distance = Deje { $limit } libres por cada lado.
+container-rule-side-waste = Nada al lado ni encima.
+container-rule-share-of-load = Lo que no corresponde puede ser { $limit } de una carga como máximo.
+container-rule-liners = Puede forrarse con una bolsa.
+container-rule-sacks = Solo los sacos que se entregan.
+container-rule-registration = Inscríbase primero.
+container-rule-refusals = Si hay algo equivocado, se deja en su lugar con un aviso.
+
+## Adónde la ley no permite llevar algo. $place es un contenedor o una corriente.
+
+answer-banned = La ley no lo permite en: { $place }.

@@ -348,6 +348,7 @@ finding-broken-item =
         [negative] “{ $value }” para “{ $fact }” es menos que nada.
         [too-large] “{ $value }” para “{ $fact }” es demasiado grande para ser cierto.
         [unknown-part] No existe la parte “{ $value }”.
+        [no-such-sides] Los lados indicados no dejan ningún tamaño posible: el más largo debe ser el más largo.
         [range-reversed] El intervalo “{ $value }” de “{ $fact }” va al revés.
        *[unknown-value] “{ $value }” no es un valor de “{ $fact }”.
     }

@@ -20,6 +20,11 @@ item-part = { $item }: { $part }
 fact-day = Día
 ask-day = ¿Qué día?
 
+## Época del año
+
+fact-time-of-year = Época del año
+ask-time-of-year = ¿En qué día del año?
+
 ## Service zone
 
 fact-zone = Zona
@@ -49,6 +54,14 @@ ask-proof = ¿Puede mostrar que vive aquí?
 value-proof-yes = Tengo comprobante
 value-proof-no = No tengo comprobante
 
+## Servicio adicional pagado
+
+fact-add-on = Servicio adicional
+ask-add-on = ¿Paga usted el servicio adicional de recogida?
+    .hint = Si lo paga, aparece en su factura.
+value-add-on-yes = Sí lo pago
+value-add-on-no = No lo pago
+
 ## Quantity
 
 fact-quantity = Cantidad
@@ -63,6 +76,26 @@ ask-item = ¿Qué es?
 
 fact-category = Tipo
 ask-category = ¿Qué tipo de objeto es?
+
+## Parte de un objeto
+
+fact-part = Parte
+ask-part = ¿Qué parte?
+value-part-whole = El objeto entero
+value-part-lid = Tapa
+value-part-cap = Tapón
+value-part-pump = Bomba
+value-part-sleeve = Funda
+value-part-liner = Forro
+value-part-straw = Popote o pajilla
+value-part-filter = Filtro
+value-part-battery = Pila o batería
+value-part-cord = Cable
+value-part-shade = Pantalla de lámpara
+value-part-contents = Contenido
+value-part-bag = Bolsa
+value-part-handle = Asa
+value-part-ring = Anillo
 
 ## Hazard class
 
@@ -203,11 +236,20 @@ value-resin-7 = 7
 value-resin-none = Sin número
 value-resin-unreadable = No se puede leer
 
+## Marca de depósito
+
+fact-deposit-mark = Marca de depósito
+ask-deposit-mark = ¿Tiene marca de depósito?
+    .hint = Busque junto al código de barras una marca o una cantidad de dinero.
+value-deposit-mark-yes = Con marca de depósito
+value-deposit-mark-no = Sin marca de depósito
+
 ## Color
 
 fact-colour = Color
 ask-colour = ¿De qué color es?
 value-colour-clear = Transparente
+value-colour-frosted = Esmerilado (deja pasar luz)
 value-colour-white = Blanco
 value-colour-green = Verde
 value-colour-brown = Café o marrón
@@ -225,6 +267,7 @@ value-coating-plastic = Plástico
 value-coating-wax = Cera
 value-coating-foil = Lámina metálica
 value-coating-glitter = Brillantina
+value-coating-wet-strength = Hecho para resistir mojado
 
 ## Layers
 
@@ -267,6 +310,13 @@ ask-capacity = ¿Cuánto le cabe?
 fact-mass = Peso
 ask-mass = ¿Cuánto pesa?
 
+## Cabe en el contenedor
+
+fact-fits-container = Cabe en el contenedor
+ask-fits-container = ¿Cabe en el contenedor con la tapa cerrada?
+value-fits-container-yes = Cabe con la tapa cerrada
+value-fits-container-no = No cabe
+
 ## Contents
 
 fact-contents = Contenido
@@ -274,7 +324,9 @@ ask-contents = ¿Queda algo adentro?
     .hint = Vacío quiere decir que no gotea ni cae nada.
 value-contents-empty = Vacío
 value-contents-traces = Queda un poco pegado
+value-contents-dried = Seco por dentro
 value-contents-part-full = Todavía tiene contenido
+value-contents-full = Lleno
 
 ## Former contents
 
@@ -403,3 +455,22 @@ fact-cord = Cable
 ask-cord = ¿Tiene cable?
 value-cord-yes = Con cable
 value-cord-no = Sin cable
+
+## Lo que se dice junto a un límite. Ejemplos: "2 pulgadas (más o menos una pelota de golf)", "4 por visita".
+
+measure-like = { $measure } (más o menos { $thing })
+measure-per = { $measure } { $period }
+like-credit-card = el largo de una tarjeta bancaria
+like-golf-ball = una pelota de golf
+like-tennis-ball = una pelota de tenis
+like-basketball = un balón de baloncesto
+like-sheet-of-paper = el largo de una hoja de papel
+like-yogurt-cup = un yogur pequeño
+like-milk-jug = una jarra de leche
+like-bucket = una cubeta grande
+like-brick = un ladrillo
+per-visit = por visita
+per-day = por día
+per-week = por semana
+per-month = por mes
+per-year = por año

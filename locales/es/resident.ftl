@@ -67,6 +67,10 @@ site-locate = Buscar el lugar más cercano
 site-no-position = Este teléfono no indicó dónde está.
 site-booking = Haga una cita antes de ir.
 site-proof = Lleve un comprobante de que vive aquí.
+site-permit = Se necesita un permiso.
+site-voucher = Se necesita un vale.
+# $container is what residents call it: "blue cart".
+container-rules-title = Sobre el contenedor: { $container }
 hours-open = Abierto ahora
 hours-open-until = Abierto hasta: { $time }
 hours-closed = Cerrado ahora

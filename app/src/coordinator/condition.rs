@@ -80,7 +80,7 @@ fn shape(condition: &Condition) -> String {
 /// A new row for a fact.
 fn row_for(fact: &str) -> Condition {
     match guide_data::fact(fact).map(|f| f.kind) {
-        Some(FactKind::Measure(_) | FactKind::Day) => Condition::Measure(Bounds {
+        Some(FactKind::Measure(_) | FactKind::Day | FactKind::YearDay) => Condition::Measure(Bounds {
             fact: fact.to_owned(),
             at_least: Some(String::new()),
             ..Bounds::default()

@@ -26,7 +26,8 @@ pub(crate) fn AnswerScreen(
     };
     let parts: Vec<PartAnswer> = answer.parts.iter().filter(differs).cloned().collect();
     let split = !parts.is_empty();
-    let _ = (item, step);
+    let _ = step;
+    let of = item.clone();
     let parts_view = parts
         .into_iter()
         .map(|part| {
@@ -35,7 +36,7 @@ pub(crate) fn AnswerScreen(
                 <section class="part" aria-label=name.clone()>
                     <h2>{name.clone()}</h2>
                     <Verdict outcome=part.outcome.clone()/>
-                    <Detail outcome=part.outcome/>
+                    <Detail outcome=part.outcome item=of.clone()/>
                 </section>
             }
         })
@@ -53,7 +54,7 @@ pub(crate) fn AnswerScreen(
             <div role="status" aria-live="polite" id="verdict-live">
                 <Verdict outcome=whole.clone()/>
             </div>
-            <Detail outcome=whole.clone()/>
+            <Detail outcome=whole.clone() item/>
             {split.then(|| view! { <div class="parts" id="parts">{parts_view}</div> })}
             {(!answer.assumed.is_empty()).then(|| view! {
                 <div class="assumed" id="assumed">
@@ -96,7 +97,7 @@ fn Destination(outcome: Outcome) -> impl IntoView {
     let guide = resident.guide.get_untracked();
     let zone = resident.zone.get_untracked();
     if let Some(stream) = &outcome.stream {
-        let mut containers = guide.containers(stream, zone.as_deref());
+        let mut containers = guide.containers(stream, zone.as_deref(), resident.dwelling().as_deref());
         let stream_name = words.named("stream", stream);
         let name_of = |id: &str| words.text(&format!("container.{id}"));
         let mut seen: Vec<String> = Vec::new();
@@ -154,7 +155,7 @@ fn Swatch(colour: String) -> impl IntoView {
 
 /// What belongs to one outcome: caution, preparation, reason, sites, whom to ask.
 #[component]
-fn Detail(outcome: Outcome) -> impl IntoView {
+fn Detail(outcome: Outcome, item: String) -> impl IntoView {
     let resident = expect_context::<Resident>();
     let words = resident.words.get_untracked();
     let caution = outcome.hazard.as_ref().map(|class| words.say(&format!("caution-{class}")));
@@ -162,11 +163,13 @@ fn Detail(outcome: Outcome) -> impl IntoView {
     let reason = words.reason(&outcome);
     let mut channels: Vec<String> = outcome.channel.iter().cloned().collect();
     channels.extend(outcome.also.iter().filter(|c| outcome.channel.as_ref() != Some(*c)).cloned());
+    let banned = words.banned(&outcome);
     let asks = matches!(outcome.verdict, Answered::Unlisted | Answered::Undecided) || outcome.closed_list;
     view! {
         {outcome.temporary.then(|| view! {
             <p class="temporary" id="temporary">{t!(words.messages, "temporary-order")}</p>
         })}
+        {banned.into_iter().map(|text| view! { <p class="banned">{text}</p> }).collect_view()}
         {caution.map(|text| view! {
             <div class="caution" role="note">
                 <svg viewBox="0 0 48 48" aria-hidden="true"><use href="icons.svg#verdict-caution"></use></svg>
@@ -183,7 +186,7 @@ fn Detail(outcome: Outcome) -> impl IntoView {
             let also = outcome.channel.is_none();
             view! {
                 {also.then(|| view! { <h2 class="also">{t!(words.messages, "also-title")}</h2> })}
-                {channels.into_iter().map(|channel| view! { <Sites channel/> }).collect_view()}
+                {channels.into_iter().map(|channel| view! { <Sites channel item=item.clone()/> }).collect_view()}
             }
         })}
         {reason.map(|text| view! {
@@ -192,8 +195,38 @@ fn Detail(outcome: Outcome) -> impl IntoView {
                 <p>{text}</p>
             </section>
         })}
+        <ContainerRules outcome=outcome.clone()/>
         {asks.then(|| view! { <Ask/> })}
     }
+}
+
+/// The rules of the container a thing goes into, one tap away: they are the same for every thing.
+#[component]
+fn ContainerRules(outcome: Outcome) -> impl IntoView {
+    let resident = expect_context::<Resident>();
+    let words = resident.words.get_untracked();
+    let guide = resident.guide.get_untracked();
+    let (zone, dwelling) = (resident.zone.get_untracked(), resident.dwelling());
+    let containers = match &outcome.stream {
+        Some(stream) => guide.containers(stream, zone.as_deref(), dwelling.as_deref()),
+        None => Vec::new(),
+    };
+    // With several containers it is not known which one stands at home.
+    let [only] = containers.as_slice() else { return ().into_any() };
+    let set_out = words.text(&format!("container.{}.set-out", only.id));
+    let rules = only.rules.iter().map(|(kind, limit)| words.container_rule(&only.id, kind, limit.as_deref()));
+    let lines: Vec<String> = set_out.into_iter().chain(rules).filter(|line| !line.is_empty()).collect();
+    if lines.is_empty() {
+        return ().into_any();
+    }
+    let name = words.named("container", &only.id);
+    view! {
+        <details class="decided" data-container=only.id.clone()>
+            <summary>{t!(words.messages, "container-rules-title", container = name)}</summary>
+            <ul>{lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+        </details>
+    }
+    .into_any()
 }
 
 /// Whom to ask about a thing that is not on the list.

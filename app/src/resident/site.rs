@@ -17,18 +17,21 @@ const MORE: usize = 5;
 pub(crate) fn Sites(
     /// The channel's id.
     channel: String,
+    /// The item that is to go there.
+    item: String,
 ) -> impl IntoView {
     let resident = expect_context::<Resident>();
     let words = resident.words.get_untracked();
     let note = words.text(&format!("channel.{channel}.note"));
     let fee = words.text(&format!("channel.{channel}.fee"));
     let guide = resident.guide.get_untracked();
-    let (booking, proof) =
-        guide.channels.iter().find(|c| c.id == channel).map(|c| (c.booking, c.proof)).unwrap_or_default();
+    let terms = guide.channels.iter().find(|c| c.id == channel).cloned().unwrap_or_default();
+    let own = |field: &str| words.text(&format!("channel.{channel}.{field}"));
+    let (allowance, vehicles) = (own("allowance"), own("vehicles"));
     let name = words.named("channel", &channel);
     let list = {
         let channel = channel.clone();
-        move || places(resident, &channel)
+        move || places(resident, &channel, &item)
     };
     view! {
         <section class="channel" aria-label=name.clone() data-channel=channel>
@@ -36,8 +39,12 @@ pub(crate) fn Sites(
             {list}
             <ul class="terms">
                 {fee.map(|fee| view! { <li>{fee}</li> })}
-                {booking.then(|| view! { <li>{t!(words.messages, "site-booking")}</li> })}
-                {proof.then(|| view! { <li>{t!(words.messages, "site-proof")}</li> })}
+                {terms.booking.then(|| view! { <li>{t!(words.messages, "site-booking")}</li> })}
+                {terms.proof.then(|| view! { <li>{t!(words.messages, "site-proof")}</li> })}
+                {terms.permit.then(|| view! { <li>{t!(words.messages, "site-permit")}</li> })}
+                {terms.voucher.then(|| view! { <li>{t!(words.messages, "site-voucher")}</li> })}
+                {allowance.map(|text| view! { <li>{text}</li> })}
+                {vehicles.map(|text| view! { <li>{text}</li> })}
             </ul>
             {note.map(|note| view! { <p class="quiet">{note}</p> })}
         </section>
@@ -45,14 +52,14 @@ pub(crate) fn Sites(
 }
 
 /// The nearest place and the others, from where the resident is or the middle of their zone.
-fn places(resident: Resident, channel: &str) -> AnyView {
+fn places(resident: Resident, channel: &str, item: &str) -> AnyView {
     let guide = resident.guide.get();
     let words = resident.words.get();
     let here = resident.here.get();
     let zone = resident.zone.get();
     let centre = guide.zones.iter().find(|z| Some(&z.id) == zone.as_ref()).and_then(|z| z.centre);
     let from = here.or(centre);
-    let near = guide_data::nearest(&guide, channel, from);
+    let near = guide_data::nearest(&guide, channel, Some(item), from);
     if near.is_empty() {
         return ().into_any();
     }
@@ -107,6 +114,7 @@ fn place(guide: &Guide, words: &Words, site: usize, metres: Option<f64>, now: No
         let open = matches!(state, OpenState::Open { .. });
         let name = words.named("site", &site.id);
         let note = words.text(&format!("site.{}.note", site.id));
+        let vehicles = words.text(&format!("site.{}.vehicles", site.id));
         let phone = (!site.phone.is_empty()).then(|| {
             let href = format!("tel:{}", site.phone.replace(' ', ""));
             view! { <a class="action" href=href><bdi dir="ltr">{site.phone.clone()}</bdi></a> }
@@ -120,6 +128,7 @@ fn place(guide: &Guide, words: &Words, site: usize, metres: Option<f64>, now: No
                 <p class=if open { "hours open" } else { "hours" }>{hours(&words.messages, &state, now.day)}</p>
                 <p class="quiet"><bdi>{site.address.clone()}</bdi></p>
                 {note.map(|note| view! { <p class="quiet">{note}</p> })}
+                {vehicles.map(|text| view! { <p class="quiet">{text}</p> })}
                 <p class="actions">{phone}</p>
             </div>
         }

@@ -67,6 +67,16 @@ impl Resident {
         }
     }
 
+    /// The kind of home, once given.
+    pub(crate) fn dwelling(self) -> Option<String> {
+        self.answers.with_untracked(|a| {
+            a.given.iter().find_map(|(fact, given)| match given {
+                Given::Value(value) if fact == "dwelling" => Some(value.clone()),
+                _ => None,
+            })
+        })
+    }
+
     /// Goes to a page.
     pub(crate) fn go(self, page: Page) {
         match self.screens {

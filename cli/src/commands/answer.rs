@@ -90,6 +90,11 @@ fn given(guide: &Guide, name: &str, typed: &str) -> Outcome<(String, Given)> {
                 Err(_) => return Err(refused(known, typed, examples(dimension))),
             }
         }
+        // A leap year has every day of the year there is.
+        FactKind::YearDay => match format!("2024-{}", typed.trim()).parse::<NaiveDate>() {
+            Ok(day) => Given::Day(day),
+            Err(_) => return Err(refused(known, typed, "12-26".to_owned())),
+        },
         FactKind::Day => match typed.parse::<NaiveDate>() {
             Ok(day) => Given::Day(day),
             Err(_) => return Err(Problem::usage("cli-usage-date").with("word", typed)),
@@ -218,6 +223,12 @@ impl Told<'_> {
         if let Some(reason) = words.reason(said) {
             tell(t!(messages, "cli-answer-why", reason = reason));
         }
+        for ban in words.banned(said) {
+            tell(ban);
+        }
+        for rule in self.container_rules(said) {
+            tell(rule);
+        }
         if said.temporary {
             tell(t!(messages, "cli-answer-temporary"));
         }
@@ -236,7 +247,7 @@ impl Told<'_> {
         let Some(stream) = said.stream.as_deref() else { return Some(name) };
         let containers: Vec<String> = self
             .guide
-            .containers(stream, self.zone())
+            .containers(stream, self.zone(), self.dwelling())
             .iter()
             .map(|container| self.words.named("container", &container.id))
             .collect();
@@ -247,6 +258,19 @@ impl Told<'_> {
         Some(t!(self.words.messages, "fact-value", fact = name, value = container))
     }
 
+    /// The rules of the container an answer names, where there is one.
+    fn container_rules(&self, said: &guide_data::Outcome) -> Vec<String> {
+        let Some(stream) = said.stream.as_deref() else { return Vec::new() };
+        match self.guide.containers(stream, self.zone(), self.dwelling()).as_slice() {
+            [only] => only
+                .rules
+                .iter()
+                .map(|(kind, limit)| self.words.container_rule(&only.id, kind, limit.as_deref()))
+                .collect(),
+            _ => Vec::new(),
+        }
+    }
+
     fn zone(&self) -> Option<&str> {
         match self.known.get("zone") {
             Some(Given::Value(zone)) => Some(zone),
@@ -254,11 +278,21 @@ impl Told<'_> {
         }
     }
 
-    /// The nearest site of a channel: from the middle of the zone, where that is known.
+    fn dwelling(&self) -> Option<&str> {
+        match self.known.get("dwelling") {
+            Some(Given::Value(dwelling)) => Some(dwelling),
+            _ => None,
+        }
+    }
+
+    /// The nearest site of a channel that takes the item: from the middle of the zone, where that
+    /// is known.
     fn site(&self, channel: &str) -> Option<&guide_data::GuideSite> {
         let zone = self.zone().and_then(|id| self.guide.zones.iter().find(|zone| zone.id == id));
         let from = zone.and_then(|zone| zone.centre);
-        nearest(self.guide, channel, from).first().and_then(|near| self.guide.sites.get(near.site))
+        nearest(self.guide, channel, Some(self.id()), from)
+            .first()
+            .and_then(|near| self.guide.sites.get(near.site))
     }
 
     fn json(&self, step: &Step) -> Value {
@@ -311,6 +345,8 @@ impl Told<'_> {
                     "caution": said.hazard.as_ref().map(|class| self.words.say(&format!("caution-{class}"))),
                     "steps": said.steps.iter().map(|step| self.words.step(step)).collect::<Vec<_>>(),
                     "reason": self.words.reason(said),
+                    "banned": self.words.banned(said),
+                    "container-rules": self.container_rules(said),
                     "site": said.channel.as_ref().and_then(|channel| self.site(channel)).map(|site| &site.id),
                 })
             })
