@@ -174,6 +174,25 @@ pub enum Fix {
         /// The language (BCP 47).
         language: String,
     },
+    /// Groups with nothing in them are taken out of a rule's condition.
+    RemoveEmpty {
+        /// The rule.
+        rule: String,
+    },
+    /// Something that nothing refers to is removed.
+    RemoveUnused {
+        /// What kind of thing.
+        kind: String,
+        /// Its id.
+        id: String,
+    },
+    /// Values no longer count as another.
+    DropCounting {
+        /// The fact.
+        fact: String,
+        /// What they counted as.
+        target: String,
+    },
     /// What does not belong is taken out of a text.
     CleanText {
         /// The text's key.
@@ -234,6 +253,9 @@ pub const FIX_CODES: &[(&str, &[&str])] = &[
     ("drop-season", &["rule"]),
     ("swap-position", &["site"]),
     ("add-language", &["language"]),
+    ("remove-empty", &["rule"]),
+    ("remove-unused", &["kind", "id"]),
+    ("drop-counting", &["fact", "value"]),
     ("clean-text", &["key", "language"]),
 ];
 
@@ -269,6 +291,9 @@ impl Fix {
             Self::DropDate { .. } => "drop-season",
             Self::SwapPosition { .. } => "swap-position",
             Self::AddLanguage { .. } => "add-language",
+            Self::RemoveEmpty { .. } => "remove-empty",
+            Self::RemoveUnused { .. } => "remove-unused",
+            Self::DropCounting { .. } => "drop-counting",
             Self::CleanText { .. } => "clean-text",
         }
     }
@@ -315,7 +340,10 @@ impl Fix {
                 say("fact", fact);
                 say("with", with);
             }
-            Self::RemoveRule { rule } | Self::SwapDates { rule } | Self::DropDate { rule, .. } => {
+            Self::RemoveRule { rule }
+            | Self::SwapDates { rule }
+            | Self::DropDate { rule, .. }
+            | Self::RemoveEmpty { rule } => {
                 say("rule", rule);
             }
             Self::GoBefore { rule, over } => {
@@ -353,7 +381,11 @@ impl Fix {
                 say("id", id);
                 say("with", &with.join(", "));
             }
-            Self::RemoveTwins { kind, id } => {
+            Self::DropCounting { fact, target } => {
+                say("fact", fact);
+                say("value", target);
+            }
+            Self::RemoveTwins { kind, id } | Self::RemoveUnused { kind, id } => {
                 say("kind", kind);
                 say("id", id);
             }
@@ -401,14 +433,7 @@ fn apply(program: &mut Program, fix: &Fix) -> Result<(), FixProblem> {
             each_condition(program, rule, &mut |condition| match condition {
                 Condition::Is(one) if one.fact == *fact => replace_in(&mut one.of, value, Some(with)),
                 Condition::Measure(bounds) if bounds.fact == *fact => {
-                    let mut some = false;
-                    for bound in Bound::ALL {
-                        if stated(bounds, bound) == Some(value.as_str()) {
-                            *stated_mut(bounds, bound) = Some(with.clone());
-                            some = true;
-                        }
-                    }
-                    some
+                    replace_bound(bounds, value, Some(with))
                 }
                 _ => false,
             })
@@ -416,6 +441,7 @@ fn apply(program: &mut Program, fix: &Fix) -> Result<(), FixProblem> {
         Fix::RemoveValue { rule, fact, value } => {
             each_condition(program, rule, &mut |condition| match condition {
                 Condition::Is(one) if one.fact == *fact => replace_in(&mut one.of, value, None),
+                Condition::Measure(bounds) if bounds.fact == *fact => replace_bound(bounds, value, None),
                 _ => false,
             })
         }
@@ -539,6 +565,27 @@ fn apply(program: &mut Program, fix: &Fix) -> Result<(), FixProblem> {
             program.languages.insert(0, language.clone());
             Ok(())
         }
+        Fix::RemoveEmpty { rule } => {
+            let rule = first_rule(program, rule)?;
+            // A condition of which nothing is left would hold always: that is never what was meant.
+            let when = rule.when.as_ref().and_then(without_empty).ok_or(FixProblem::Gone)?;
+            rule.when = Some(when);
+            Ok(())
+        }
+        Fix::RemoveUnused { kind, id } => {
+            match kind.as_str() {
+                "channel" => program.channels.retain(|c| c.id != *id),
+                "step" => {
+                    program.steps.remove(id);
+                }
+                _ => return Err(FixProblem::Gone),
+            }
+            Ok(())
+        }
+        Fix::DropCounting { fact, target } => {
+            program.counts_as.retain(|e| e.fact != *fact || e.count_as != *target);
+            Ok(())
+        }
         Fix::CleanText { key, language, problem } => {
             let text = text_mut(program, key).ok_or(FixProblem::Gone)?;
             let words = text.0.get(language).map(|t| cleaned(&t.text, problem)).ok_or(FixProblem::Gone)?;
@@ -555,6 +602,24 @@ fn stated_mut(bounds: &mut Bounds, bound: Bound) -> &mut Option<String> {
         Bound::AtMost => &mut bounds.at_most,
         Bound::Under => &mut bounds.under,
     }
+}
+
+/// Puts other words in place of a threshold, or of what is said beside it, or takes them out.
+fn replace_bound(bounds: &mut Bounds, value: &str, with: Option<&String>) -> bool {
+    let mut some = false;
+    for bound in Bound::ALL {
+        if stated(bounds, bound) == Some(value) {
+            *stated_mut(bounds, bound) = with.cloned();
+            some = true;
+        }
+    }
+    for aside in [&mut bounds.like, &mut bounds.per] {
+        if aside.as_deref() == Some(value) {
+            *aside = with.cloned();
+            some = true;
+        }
+    }
+    some
 }
 
 fn there(some: bool) -> Result<(), FixProblem> {
@@ -616,6 +681,20 @@ fn walk(condition: &mut Condition, visit: &mut dyn FnMut(&mut Condition)) {
     }
 }
 
+/// A condition without its empty groups; nothing when it has nothing else.
+fn without_empty(condition: &Condition) -> Option<Condition> {
+    let kept = |parts: &[Condition]| -> Option<Vec<Condition>> {
+        let parts: Vec<Condition> = parts.iter().filter_map(without_empty).collect();
+        (!parts.is_empty()).then_some(parts)
+    };
+    match condition {
+        Condition::All(parts) => kept(parts).map(Condition::All),
+        Condition::Any(parts) => kept(parts).map(Condition::Any),
+        Condition::Not(part) => without_empty(part).map(|p| Condition::Not(Box::new(p))),
+        Condition::Is(_) | Condition::Measure(_) => Some(condition.clone()),
+    }
+}
+
 /// A field that holds ids or values.
 enum Slot<'p> {
     One(&'p mut String),
@@ -649,6 +728,18 @@ impl Slot<'_> {
 fn put(program: &mut Program, place: &Place, value: &str, with: Option<&String>) -> Result<(), FixProblem> {
     let (id, field) = (place.id.as_str(), place.field.as_str());
     match (place.kind.as_str(), field) {
+        ("program", "counts-as") => {
+            let mut some = false;
+            for entry in program.counts_as.iter_mut().filter(|e| e.fact == id) {
+                some |= replace_in(&mut entry.these, value, with);
+                if let Some(with) = with {
+                    some |= Slot::One(&mut entry.count_as).put(value, Some(with));
+                    some |= Slot::One(&mut entry.fact).put(value, Some(with));
+                }
+            }
+            program.counts_as.retain(|e| e.fact != id || !e.these.is_empty());
+            return there(some);
+        }
         ("program", "unknown") => return there(put_key(&mut program.unknown, id, value, with)),
         ("hazard", "id") => {
             return there(match with {
@@ -729,6 +820,8 @@ fn slots<'p>(program: &'p mut Program, place: &Place) -> Vec<Slot<'p>> {
                 "reason" => vec![Maybe(&mut rule.reason)],
                 "machine" => vec![Maybe(&mut rule.machine)],
                 "overrides" => vec![List(&mut rule.overrides)],
+                "season-from" => rule.season.iter_mut().map(|s| One(&mut s.from)).collect(),
+                "season-until" => rule.season.iter_mut().map(|s| One(&mut s.until)).collect(),
                 _ => Vec::new(),
             })
             .collect(),

@@ -240,6 +240,48 @@ pub const PREPARATIONS: &[&str] = &[
     "clean-and-usable",
 ];
 
+/// Steps that nobody can follow both of. Common practice, no source.
+pub const OPPOSITE_STEPS: &[(&str, &str)] = &[
+    ("flatten", "do-not-flatten"),
+    ("crush", "do-not-crush"),
+    ("crush", "do-not-flatten"),
+    ("cap-on", "cap-off"),
+    ("label-stays", "sleeve-off"),
+    ("loose", "paper-bag"),
+    ("loose", "clear-bag"),
+    ("loose", "double-bag"),
+    ("no-bags", "paper-bag"),
+    ("no-bags", "clear-bag"),
+    ("no-bags", "double-bag"),
+    ("no-plastic-bags", "clear-bag"),
+    ("no-plastic-bags", "double-bag"),
+    ("paper-bag", "clear-bag"),
+    ("paper-bag", "double-bag"),
+];
+
+/// What following a step makes true of the thing: step, fact, value. Only steps that leave one
+/// thing in a known state are here: what is taken off and goes elsewhere is an answer of its own.
+/// Common practice, no source.
+pub const STEP_EFFECTS: &[(&str, &str, &str)] = &[
+    ("empty", "contents", "empty"),
+    ("rinse", "contents", "empty"),
+    ("rinse", "soiling", "clean"),
+    ("dry", "wet", "no"),
+    ("flatten", "flattened", "yes"),
+    ("do-not-flatten", "flattened", "no"),
+    ("bundle", "bundled", "yes"),
+    ("loose", "bagged", "loose"),
+    ("no-bags", "bagged", "loose"),
+    ("paper-bag", "bagged", "paper-bag"),
+    ("clear-bag", "bagged", "clear-bag"),
+    ("double-bag", "bagged", "plastic-bag"),
+    ("cap-on", "closure", "on"),
+    ("cap-off", "closure", "off"),
+    ("sleeve-off", "label", "none"),
+    ("pump-off", "pump", "no"),
+    ("remove-food-liner", "liner", "no"),
+];
+
 /// Standard reasons. A program may give a rule its own words instead.
 pub const REASONS: &[&str] = &[
     "sells",
@@ -275,6 +317,21 @@ pub const REASONS: &[&str] = &[
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn opposites_and_effects_speak_of_steps_facts_and_values() {
+        for (one, other) in OPPOSITE_STEPS {
+            assert!(PREPARATIONS.contains(one) && PREPARATIONS.contains(other) && one != other);
+        }
+        for (step, name, value) in STEP_EFFECTS {
+            assert!(PREPARATIONS.contains(step), "{step}");
+            let kind = crate::facts::fact(name).map(|f| f.kind);
+            assert!(
+                matches!(kind, Some(crate::facts::FactKind::Choice(values)) if values.contains(value)),
+                "{name} {value}"
+            );
+        }
+    }
 
     /// Decision 97/129/EC, OJ L 50, 20.2.1997, Annexes I-VII (paper, metals, wood seen in a
     /// secondary copy; the rest from memory).

@@ -42,7 +42,9 @@ fn fixes(subject: &Subject<'_>, id: &str, problem: &ConditionProblem) -> Vec<Fix
     match problem {
         ConditionProblem::UnknownFact { fact } => {
             let compared = measures(when, fact);
-            let fits = |kind: FactKind| compared == matches!(kind, FactKind::Measure(_) | FactKind::Day);
+            let fits = |kind: FactKind| {
+                compared == matches!(kind, FactKind::Measure(_) | FactKind::Day | FactKind::YearDay)
+            };
             let among = FACTS.iter().filter(|f| fits(f.kind)).map(|f| f.id);
             subject
                 .guess(fact, among)

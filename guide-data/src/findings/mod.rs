@@ -16,23 +16,38 @@ use crate::guide::Guide;
 use crate::paths::Witness;
 use crate::program::{Program, Rule};
 
+mod banned_destination;
 mod broken_condition;
 mod broken_item;
 mod broken_reference;
 mod circular_override;
+mod comparison_broken;
 mod conflicting_rules;
+mod container_rule_broken;
+mod counts_as_broken;
 mod destination_not_offered;
 mod duplicate_id;
+mod empty_condition;
 mod hazard_not_safe;
+mod impossible_condition;
+mod item_without_name;
 mod missing_provenance;
 mod missing_translation;
+mod no_site_takes;
 mod not_listed;
+mod preparation_contradicts;
+mod question_never_matters;
 mod rule_never_applies;
+mod season_broken;
+mod site_never_used;
+mod steps_contradict;
 mod suspicious_text;
+mod text_missing_register;
 mod too_complex;
 mod uncovered_case;
 mod unreadable_hours;
 mod unusable_setting;
+mod unused_thing;
 
 pub(crate) use suspicious_text::turns_direction;
 
@@ -151,24 +166,40 @@ const MOST_FIXES: usize = 6;
 
 /// Every code a finding can have, for the test that all have words.
 pub const FINDING_CODES: &[&str] = &[
+    "banned-destination",
     "broken-condition",
     "broken-item",
     "broken-reference",
     "circular-override",
+    "comparison-broken",
     "conflicting-rules",
+    "container-rule-broken",
+    "counts-as-broken",
     "destination-not-offered",
     "duplicate-id",
-    "hazard-not-safe",
+    "empty-condition",
     "hazard-acknowledged",
+    "hazard-not-safe",
+    "impossible-condition",
+    "item-without-name",
     "missing-provenance",
     "missing-translation",
+    "name-twice",
+    "no-site-takes",
     "not-listed",
+    "preparation-contradicts",
+    "question-never-matters",
     "rule-never-applies",
+    "season-broken",
+    "site-never-used",
+    "steps-contradict",
     "suspicious-text",
+    "text-missing-register",
     "too-complex",
     "uncovered-case",
     "unreadable-hours",
     "unusable-setting",
+    "unused-thing",
 ];
 
 /// A checked program: its guide, and what was found.
@@ -193,6 +224,8 @@ pub(crate) struct Subject<'a> {
     pub(crate) program: &'a Program,
     /// The program's rules by id; of several with one id, the first.
     pub(crate) rules: BTreeMap<&'a str, &'a Rule>,
+    /// The rules that decide nothing, but add steps or bans.
+    pub(crate) adding: Vec<&'a Rule>,
     pub(crate) catalog: &'a Catalog,
     pub(crate) compiled: &'a Compiled,
     /// How many more words may be compared with all that exist.
@@ -241,26 +274,43 @@ pub fn check(program: &Program, catalog: &Catalog) -> Checked {
 fn look(program: &Program, catalog: &Catalog) -> (Compiled, Vec<Finding>) {
     let compiled = compile(program, catalog);
     let rules = program.rules.iter().rev().map(|r| (r.id.as_str(), r)).collect();
-    let subject = Subject { program, rules, catalog, compiled: &compiled, guesses: Cell::new(MOST_GUESSES) };
+    let adding = program.rules.iter().filter(|r| r.verdict.is_none()).collect();
+    let subject =
+        Subject { program, rules, adding, catalog, compiled: &compiled, guesses: Cell::new(MOST_GUESSES) };
     let mut findings = Vec::new();
     for look in [
+        banned_destination::look,
         broken_condition::look,
         broken_item::look,
         broken_reference::look,
         circular_override::look,
+        comparison_broken::look,
         conflicting_rules::look,
+        container_rule_broken::look,
+        counts_as_broken::look,
         destination_not_offered::look,
         duplicate_id::look,
+        empty_condition::look,
         hazard_not_safe::look,
+        impossible_condition::look,
+        item_without_name::look,
         missing_provenance::look,
         missing_translation::look,
+        no_site_takes::look,
         not_listed::look,
+        preparation_contradicts::look,
+        question_never_matters::look,
         rule_never_applies::look,
+        season_broken::look,
+        site_never_used::look,
+        steps_contradict::look,
         suspicious_text::look,
+        text_missing_register::look,
         too_complex::look,
         uncovered_case::look,
         unreadable_hours::look,
         unusable_setting::look,
+        unused_thing::look,
     ] {
         look(&subject, &mut findings);
     }

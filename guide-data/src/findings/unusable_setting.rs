@@ -4,7 +4,6 @@
 use super::{Finding, Place, Severity, Subject};
 use crate::facts::{FactKind, HAZARDS, fact};
 use crate::fix::Fix;
-use crate::ruleset::is_acknowledged;
 use crate::standard::{CHANNEL_KINDS, CONTAINER_KINDS, STREAM_KINDS};
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
@@ -88,23 +87,6 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             let mut fixes = if dangerous { Vec::new() } else { meant(&place, value, values_of(name)) };
             fixes.push(remove(&place, value));
             bad(Severity::Error, place, value, fixes);
-        }
-    }
-    for rule in &program.rules {
-        if rule.from.zip(rule.until).is_some_and(|(from, until)| from > until) {
-            let drop = |field: &str| Fix::DropDate { rule: rule.id.clone(), field: field.to_owned() };
-            // A rule that let a hazard through on no day at all is not given days by a guess.
-            let fixes = if is_acknowledged(rule) {
-                Vec::new()
-            } else {
-                vec![Fix::SwapDates { rule: rule.id.clone() }, drop("until"), drop("from")]
-            };
-            bad(
-                Severity::Error,
-                Place::of("rule", &rule.id, "until"),
-                &rule.until.map(|d| d.to_string()).unwrap_or_default(),
-                fixes,
-            );
         }
     }
     let source = &program.source_language;
