@@ -40,7 +40,7 @@ pub use domain::{Aside, Cut, Variable, dimension_of};
 pub use envelope::program_schema;
 pub use envelope::{DEEPEST_CONDITION, Envelope, LARGEST_FILE, LoadProblem, PROGRAM_FORMAT, PROGRAM_VERSION};
 pub use facts::{FACTS, FLAG, Fact, FactGroup, FactKind, HAZARDS, IdSource, fact, fact_index};
-pub use findings::{Checked, FINDING_CODES, Finding, Place, Severity, check};
+pub use findings::{Checked, FINDING_CODES, Finding, Place, Severity, Trial, check, find};
 pub use fix::{FIX_CODES, Fix, FixProblem};
 pub use guide::*;
 pub use hours::{OpenState, Schedule};

@@ -265,8 +265,17 @@ impl Subject<'_> {
 /// with errors still has a guide, and its findings say what to mend, and how.
 #[must_use]
 pub fn check(program: &Program, catalog: &Catalog) -> Checked {
-    let (compiled, mut findings) = look(program, catalog);
-    prove(program, catalog, &mut findings);
+    let mut checked = find(program, catalog);
+    let mut trial = Trial::new(program, catalog, &checked.findings);
+    while trial.step(program, catalog, &mut checked.findings) {}
+    checked
+}
+
+/// The same as [`check`], without the fixes that have to be tried: for a screen that is to answer
+/// at once and tries them with a [`Trial`] when nobody types.
+#[must_use]
+pub fn find(program: &Program, catalog: &Catalog) -> Checked {
+    let (compiled, findings) = look(program, catalog);
     Checked { guide: compiled.guide, findings }
 }
 
@@ -321,36 +330,71 @@ fn look(program: &Program, catalog: &Catalog) -> (Compiled, Vec<Finding>) {
     (compiled, findings)
 }
 
-/// At most so many edits are tried in one check, so that checking stays quick.
+/// At most so many edits are tried for one program, so that checking stays quick.
 const MOST_TRIED: usize = 24;
 /// What trying edits may cost in all, in items looked at under one rule.
-const MOST_TRYING: usize = 8_000_000;
+const MOST_TRYING: usize = 1_500_000;
 
-/// Tries edits on copies of the program and offers those that make their finding vanish and add
-/// no error.
-fn prove(program: &Program, catalog: &Catalog, findings: &mut [Finding]) {
-    let size = (catalog.items.len() + program.items.len() + 1) * (program.rules.len() + 1);
-    let mut left = MOST_TRIED.min(MOST_TRYING / size);
-    let before = errors(findings);
-    let mut tried: Vec<(Fix, Option<Vec<Finding>>)> = Vec::new();
-    for finding in findings {
-        for fix in std::mem::take(&mut finding.untried) {
-            let at = match tried.iter().position(|(known, _)| *known == fix) {
-                Some(at) => at,
-                None if left == 0 => continue,
-                None => {
-                    left -= 1;
-                    let mut mended = program.clone();
-                    let after = mended.apply(&fix).is_ok().then(|| look(&mended, catalog).1);
-                    tried.push((fix.clone(), after));
-                    tried.len() - 1
-                }
-            };
-            let after = tried.get(at).and_then(|(_, after)| after.as_deref());
-            if after.is_some_and(|after| mends(finding, &before, after)) {
-                finding.fixes.push(fix);
+/// Tries fixes on copies of a program, one at a time, and offers those that make their finding
+/// vanish and add no error.
+#[derive(Debug)]
+pub struct Trial {
+    before: BTreeMap<String, usize>,
+    /// One edit may mend several findings and is tried once.
+    tried: Vec<(Fix, Option<Vec<Finding>>)>,
+    left: usize,
+    at: usize,
+}
+
+impl Trial {
+    /// Begins with what [`find`] found in a program.
+    #[must_use]
+    pub fn new(program: &Program, catalog: &Catalog, findings: &[Finding]) -> Self {
+        let size = (catalog.items.len() + program.items.len() + 1) * (program.rules.len() + 1);
+        let left = MOST_TRIED.min(MOST_TRYING / size);
+        Self { before: errors(findings), tried: Vec::new(), left, at: 0 }
+    }
+
+    /// True when there is something to try.
+    #[must_use]
+    pub fn is_needed(findings: &[Finding]) -> bool {
+        findings.iter().any(|f| !f.untried.is_empty())
+    }
+
+    /// Tries the fixes of the next finding; false when there are none left.
+    pub fn step(&mut self, program: &Program, catalog: &Catalog, findings: &mut [Finding]) -> bool {
+        while let Some(finding) = findings.get_mut(self.at) {
+            self.at += 1;
+            let untried = std::mem::take(&mut finding.untried);
+            if untried.is_empty() {
+                continue;
             }
+            for fix in untried {
+                let mends = self.after(program, catalog, &fix).is_some_and(|at| self.mends(finding, at));
+                if mends {
+                    finding.fixes.push(fix);
+                }
+            }
+            return true;
         }
+        false
+    }
+
+    /// What is found once a fix has been applied, by its place among those tried.
+    fn after(&mut self, program: &Program, catalog: &Catalog, fix: &Fix) -> Option<usize> {
+        if let Some(at) = self.tried.iter().position(|(known, _)| known == fix) {
+            return Some(at);
+        }
+        self.left = self.left.checked_sub(1)?;
+        let mut mended = program.clone();
+        let after = mended.apply(fix).is_ok().then(|| look(&mended, catalog).1);
+        self.tried.push((fix.clone(), after));
+        Some(self.tried.len() - 1)
+    }
+
+    fn mends(&self, finding: &Finding, at: usize) -> bool {
+        let after = self.tried.get(at).and_then(|(_, after)| after.as_deref());
+        after.is_some_and(|after| mends(finding, &self.before, after))
     }
 }
 
