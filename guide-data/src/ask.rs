@@ -421,7 +421,7 @@ pub(crate) fn label(variable: &Variable, value: usize) -> ValueLabel {
     }
 }
 
-fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
+pub(crate) fn ends(variable: &Variable, first: usize, last: usize) -> Ends {
     let mut ends = Ends::default();
     if let Some(cut) = first.checked_sub(1).and_then(|i| variable.cuts.get(i)) {
         ends.low = cut.aside.clone();

@@ -13,7 +13,7 @@ use crate::domain::{Variable, normalised, variables, year_days_of};
 use crate::facts::{FACTS, FactKind, fact_index};
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
 use crate::program::Program;
-use crate::resolve::{Knowledge, kind_of};
+use crate::resolve::{Knowledge, Met, kind_of};
 use crate::ruleset::RuleSet;
 
 /// Context facts: the phone or the resident knows them, the catalog does not.
@@ -44,6 +44,15 @@ pub(crate) fn compile(program: &Program, catalog: &Catalog) -> Compiled {
     compile_over(program, &catalog, variables)
 }
 
+impl Guide {
+    /// Compiles a program with a catalog, without looking for findings. Whoever publishes looks:
+    /// a guide of a program with errors answers "undecided" where it must.
+    #[must_use]
+    pub fn compile(program: &Program, catalog: &Catalog) -> Self {
+        compile(program, catalog).guide
+    }
+}
+
 /// Compiles over given variables, so that two programs can be compared value by value.
 pub(crate) fn compile_over(program: &Program, catalog: &Catalog, variables: Vec<Variable>) -> Compiled {
     let rules = RuleSet::new(program, &variables);
@@ -52,8 +61,12 @@ pub(crate) fn compile_over(program: &Program, catalog: &Catalog, variables: Vec<
         decisions: Diagram::default(),
         outcomes: Vec::new(),
         numbers: BTreeMap::new(),
+        decided: BTreeMap::new(),
         rules: &rules,
         variables: &variables,
+        positions: positions(&variables),
+        context: context(&variables),
+        context_possible: None,
         item_problems: Vec::new(),
     };
     let mut too_much = Vec::new();
@@ -71,6 +84,7 @@ pub(crate) fn compile_over(program: &Program, catalog: &Catalog, variables: Vec<
 }
 
 /// What is known of a subject: per variable, and the open ones with their weights.
+#[derive(Default)]
 struct Known {
     facts: Vec<Knowledge>,
     open: BTreeMap<usize, (Vec<(u16, u32)>, u16)>,
@@ -85,7 +99,51 @@ struct Work<'a> {
     numbers: BTreeMap<Outcome, usize>,
     rules: &'a RuleSet,
     variables: &'a [Variable],
+    /// Where each item and category stands among the values of its fact.
+    positions: Positions,
+    /// What holds of every subject that does not state otherwise: context open, facts normal.
+    context: Known,
+    /// Which combinations of context facts can occur, once worked out.
+    context_possible: Option<Ref>,
+    /// What has been decided already, by the rules that apply.
+    decided: BTreeMap<Vec<usize>, Ref>,
     item_problems: Vec<ItemProblem>,
+}
+
+/// Positions of values among those of the facts `item` and `category`.
+#[derive(Default)]
+struct Positions {
+    items: BTreeMap<String, usize>,
+    categories: BTreeMap<String, usize>,
+}
+
+fn positions(variables: &[Variable]) -> Positions {
+    let of = |name: &str| -> BTreeMap<String, usize> {
+        let values = variables.iter().find(|v| v.fact == name).map(|v| v.values.as_slice());
+        // The first of several alike stands for all.
+        let all = values.unwrap_or_default().iter().enumerate().rev();
+        all.map(|(at, value)| (value.clone(), at)).collect()
+    };
+    Positions { items: of("item"), categories: of("category") }
+}
+
+fn context(variables: &[Variable]) -> Known {
+    let mut known = Known::default();
+    for (fact, variable) in FACTS.iter().zip(variables) {
+        let normal = fact.normal.and_then(|n| variable.index_of(n));
+        // Without zones there is nobody to tell apart.
+        let open = CONTEXT.contains(&fact.id) && variable.size() > 0;
+        if open {
+            let weights = context_weights(variable);
+            known.open.insert(known.facts.len(), (weights, narrow(normal.unwrap_or(0))));
+        }
+        known.facts.push(match normal {
+            _ if open => Knowledge::Open,
+            Some(value) if !CONTEXT.contains(&fact.id) => Knowledge::Is(value),
+            _ => Knowledge::Unstated,
+        });
+    }
+    known
 }
 
 /// The rules still in play, with what remains of their conditions, by position.
@@ -119,43 +177,32 @@ impl Work<'_> {
     }
 
     fn known(&mut self, program: &Program, item: &Item, part: Option<&Part>) -> Known {
-        let mut known =
-            Known { facts: Vec::with_capacity(FACTS.len()), open: BTreeMap::new(), ranges: BTreeMap::new() };
-        for (at, fact) in FACTS.iter().enumerate() {
-            let Some(variable) = self.variables.get(at) else { continue };
-            let of_part = part.and_then(|p| p.facts.get(fact.id));
-            let stated = of_part.or_else(|| item.facts.get(fact.id));
-            let open = item.open.get(fact.id).filter(|_| of_part.is_none());
-            if let Some(range) = exact_range(fact.kind, stated, open) {
-                known.ranges.insert(at, range);
+        let mut known = Known { facts: self.context.facts.clone(), ..Known::default() };
+        let set = |fact: &str, knowledge: Knowledge, known: &mut Known| {
+            if let Some(place) = fact_index(fact).and_then(|at| known.facts.get_mut(at)) {
+                *place = knowledge;
             }
-            let knowledge = match fact.id {
-                "item" => variable.index_of(&item.id).map_or(Knowledge::Unstated, Knowledge::Is),
-                "part" => {
-                    let name = part.map_or("whole", |p| p.id.as_str());
-                    variable.index_of(name).map_or(Knowledge::Unstated, Knowledge::Is)
-                }
-                "category" => variable.index_of(&item.category).map_or(Knowledge::Unstated, Knowledge::Is),
-                id if CONTEXT.contains(&id) => {
-                    let normal = fact.normal.and_then(|n| variable.index_of(n)).unwrap_or(0);
-                    // Without zones there is nobody to tell apart.
-                    if variable.size() > 0 {
-                        known.open.insert(at, (context_weights(variable), narrow(normal)));
-                        Knowledge::Open
-                    } else {
-                        Knowledge::Unstated
-                    }
-                }
-                id => match (of_part, item.open.get(id), stated) {
-                    (None, Some(open), _) => self.open(program, item, at, open, &mut known),
-                    (_, _, Some(value)) => self.stated(item, at, value),
-                    (_, _, None) => fact
-                        .normal
-                        .and_then(|n| variable.index_of(n))
-                        .map_or(Knowledge::Unstated, Knowledge::Is),
-                },
-            };
-            known.facts.push(knowledge);
+        };
+        let is = |position: Option<usize>| position.map_or(Knowledge::Unstated, Knowledge::Is);
+        set("item", is(self.positions.items.get(&item.id).copied()), &mut known);
+        set("category", is(self.positions.categories.get(&item.category).copied()), &mut known);
+        if let Some(part) = part {
+            let variable = fact_index("part").and_then(|at| self.variables.get(at));
+            set("part", is(variable.and_then(|v| v.index_of(&part.id))), &mut known);
+        }
+        let of_part = |name: &String| part.is_some_and(|p| p.facts.contains_key(name));
+        let own = item.facts.iter().filter(|(name, _)| !item.open.contains_key(*name) && !of_part(name));
+        for (name, value) in part.iter().flat_map(|p| &p.facts).chain(own) {
+            if let Some(at) = told_by_items(name) {
+                let knowledge = self.stated(item, at, value, &mut known);
+                set(name, knowledge, &mut known);
+            }
+        }
+        for (name, open) in item.open.iter().filter(|(name, _)| !of_part(name)) {
+            if let Some(at) = told_by_items(name) {
+                let knowledge = self.open(program, item, at, open, &mut known);
+                set(name, knowledge, &mut known);
+            }
         }
         known
     }
@@ -168,11 +215,14 @@ impl Work<'_> {
         }
     }
 
-    fn stated(&mut self, item: &Item, at: usize, value: &str) -> Knowledge {
+    fn stated(&mut self, item: &Item, at: usize, value: &str, known: &mut Known) -> Knowledge {
         let Some(variable) = self.variables.get(at) else { return Knowledge::Unstated };
         let found = match kind_of(at) {
             FactKind::Choice(_) | FactKind::Id(_) => variable.index_of(value).ok_or("unknown-value"),
-            kind => normalised(kind, value).map(|v| variable.interval_of(v)),
+            kind => normalised(kind, value).map(|v| {
+                known.ranges.insert(at, (v, v));
+                variable.interval_of(v)
+            }),
         };
         match found {
             Ok(index) => Knowledge::Is(index),
@@ -194,6 +244,9 @@ impl Work<'_> {
         let (Some(variable), Some(fact)) = (self.variables.get(at), FACTS.get(at)) else {
             return Knowledge::Unstated;
         };
+        if let Some(range) = exact_range(fact.kind, open) {
+            known.ranges.insert(at, range);
+        }
         let mut problems = Vec::new();
         let weights = match fact.kind {
             FactKind::Choice(_) | FactKind::Id(_) => choice_weights(variable, open, &mut problems),
@@ -231,9 +284,23 @@ impl Work<'_> {
             state.push((POSSIBLE, possible));
         }
         let rules = self.rules;
+        // Rules stand in the order of tiers: once one of a tier certainly decides, those of later
+        // tiers cannot any more.
+        let mut last = None;
         for (at, rule) in rules.rules.iter().enumerate() {
-            let condition =
-                rule.condition.given(&known.facts).diagram(self.variables, &mut self.conditions)?;
+            if rule.decides && last.is_some_and(|tier| rule.tier > tier) {
+                continue;
+            }
+            let condition = match rule.condition.met(&known.facts) {
+                Met::No => continue,
+                Met::Yes => TRUE,
+                Met::Open => {
+                    rule.condition.given(&known.facts).diagram(self.variables, &mut self.conditions)?
+                }
+            };
+            if condition == TRUE && rule.decides {
+                last = last.or(Some(rule.tier));
+            }
             if condition != FALSE {
                 state.push((at, condition));
             }
@@ -245,36 +312,11 @@ impl Work<'_> {
     /// Which combinations of open facts can occur: a zone's own dwelling type, and sides in order
     /// of length.
     fn possible(&mut self, program: &Program, known: &Known) -> Result<Ref, TooMuch> {
-        let mut sum = TRUE;
-        if let (Some(zone), Some(dwelling)) = (fact_index("zone"), fact_index("dwelling")) {
-            for z in program.zones.iter().filter(|z| z.dwelling.is_some()) {
-                let zone_at = self.variables.get(zone).and_then(|v| v.index_of(&z.id));
-                let dwelling_at = z
-                    .dwelling
-                    .as_deref()
-                    .and_then(|d| self.variables.get(dwelling).and_then(|v| v.index_of(d)));
-                let (Some(zone_at), Some(dwelling_at)) = (zone_at, dwelling_at) else { continue };
-                let elsewhere = self.only(zone, &|v| v != zone_at)?;
-                let fits = self.only(dwelling, &|v| v == dwelling_at)?;
-                let either = self.conditions.or(elsewhere, fits)?;
-                sum = self.conditions.and(sum, either)?;
-            }
-        }
-        if let (Some(day), Some(year)) = (fact_index("day"), fact_index("time-of-year"))
-            && let (Some(days), Some(years)) = (self.variables.get(day), self.variables.get(year))
-            && days.size() > 1
-            && years.size() > 1
-        {
-            for interval in 0..days.size() {
-                let met = year_days_of(days, interval, years);
-                if met.len() < years.size() {
-                    let other = self.only(day, &|v| v != interval)?;
-                    let fits = self.only(year, &|v| met.binary_search(&v).is_ok())?;
-                    let either = self.conditions.or(other, fits)?;
-                    sum = self.conditions.and(sum, either)?;
-                }
-            }
-        }
+        let mut sum = match self.context_possible {
+            Some(known) => known,
+            None => self.context_possible(program)?,
+        };
+        self.context_possible = Some(sum);
         for (longer, shorter) in [
             ("longest-side", "middle-side"),
             ("middle-side", "shortest-side"),
@@ -319,6 +361,41 @@ impl Work<'_> {
         Ok(sum)
     }
 
+    /// Which combinations of context facts can occur.
+    fn context_possible(&mut self, program: &Program) -> Result<Ref, TooMuch> {
+        let mut sum = TRUE;
+        if let (Some(zone), Some(dwelling)) = (fact_index("zone"), fact_index("dwelling")) {
+            for z in program.zones.iter().filter(|z| z.dwelling.is_some()) {
+                let zone_at = self.variables.get(zone).and_then(|v| v.index_of(&z.id));
+                let dwelling_at = z
+                    .dwelling
+                    .as_deref()
+                    .and_then(|d| self.variables.get(dwelling).and_then(|v| v.index_of(d)));
+                let (Some(zone_at), Some(dwelling_at)) = (zone_at, dwelling_at) else { continue };
+                let elsewhere = self.only(zone, &|v| v != zone_at)?;
+                let fits = self.only(dwelling, &|v| v == dwelling_at)?;
+                let either = self.conditions.or(elsewhere, fits)?;
+                sum = self.conditions.and(sum, either)?;
+            }
+        }
+        if let (Some(day), Some(year)) = (fact_index("day"), fact_index("time-of-year"))
+            && let (Some(days), Some(years)) = (self.variables.get(day), self.variables.get(year))
+            && days.size() > 1
+            && years.size() > 1
+        {
+            for interval in 0..days.size() {
+                let met = year_days_of(days, interval, years);
+                if met.len() < years.size() {
+                    let other = self.only(day, &|v| v != interval)?;
+                    let fits = self.only(year, &|v| met.binary_search(&v).is_ok())?;
+                    let either = self.conditions.or(other, fits)?;
+                    sum = self.conditions.and(sum, either)?;
+                }
+            }
+        }
+        Ok(sum)
+    }
+
     fn only(&mut self, variable: usize, holds: &dyn Fn(usize) -> bool) -> Result<Ref, TooMuch> {
         let size = self.variables.get(variable).map_or(0, Variable::size);
         let children = (0..size).map(|v| if holds(v) { TRUE } else { FALSE }).collect();
@@ -345,18 +422,23 @@ impl Work<'_> {
         let next = state.iter().filter_map(|&(_, c)| self.conditions.node(c)).map(|n| n.variable).min();
         let Some(variable) = next else {
             let applying: Vec<usize> = state.iter().map(|(at, _)| *at).collect();
-            let outcome = rules.decide(&applying);
-            return Ok(self.outcome(outcome));
+            if let Some(&known) = self.decided.get(&applying) {
+                return Ok(known);
+            }
+            let made = self.outcome(rules.decide(&applying));
+            self.decided.insert(applying, made);
+            return Ok(made);
         };
         if memo.len() > crate::diagram::MOST_NODES / 8 {
             return Err(TooMuch);
         }
         let at = usize::from(variable);
         let size = self.variables.get(at).map_or(0, Variable::size);
-        let allowed = known.open.get(&at).map(|(weights, _)| weights);
+        let own = known.open.get(&at);
+        let allowed = own.or_else(|| self.context.open.get(&at)).map(|(weights, _)| weights.clone());
         let mut children = Vec::with_capacity(size);
         for value in 0..size {
-            let occurs = allowed.is_none_or(|w| w.iter().any(|(v, _)| usize::from(*v) == value));
+            let occurs = allowed.as_ref().is_none_or(|w| w.iter().any(|(v, _)| usize::from(*v) == value));
             if !occurs {
                 children.push(IMPOSSIBLE);
                 continue;
@@ -401,24 +483,28 @@ impl Work<'_> {
         variables
             .into_keys()
             .filter_map(|variable| {
-                let (weights, assumed) = known.open.get(&usize::from(variable))?;
+                let at = usize::from(variable);
+                let (weights, assumed) = known.open.get(&at).or_else(|| self.context.open.get(&at))?;
                 Some(OpenVariable { variable, weights: weights.clone(), assumed: *assumed })
             })
             .collect()
     }
 }
 
-/// The smallest and largest value a measure has, as the item states it or leaves it open; what
-/// cannot be read is a problem told elsewhere.
-fn exact_range(kind: FactKind, stated: Option<&String>, open: Option<&Open>) -> Option<(i64, i64)> {
+/// The smallest and largest value a measure has where an item leaves it open; what cannot be read
+/// is a problem told elsewhere.
+fn exact_range(kind: FactKind, open: &Open) -> Option<(i64, i64)> {
     if !matches!(kind, FactKind::Measure(_)) {
         return None;
     }
-    let read = |words: &String| normalised(kind, words).ok();
-    match open {
-        Some(open) => Some((read(open.from.as_ref()?)?, read(open.to.as_ref()?)?)),
-        None => stated.and_then(read).map(|value| (value, value)),
-    }
+    let read = |words: &Option<String>| normalised(kind, words.as_ref()?).ok();
+    Some((read(&open.from)?, read(&open.to)?))
+}
+
+/// The place of a fact that items may tell; context is not theirs to tell, nor what they are.
+fn told_by_items(name: &str) -> Option<usize> {
+    let free = !CONTEXT.contains(&name) && !matches!(name, "item" | "category" | "part");
+    if free { fact_index(name) } else { None }
 }
 
 fn narrow(value: usize) -> u16 {

@@ -50,7 +50,7 @@ pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
 pub use search::{Hit, SearchIndex, fold};
 pub use sites::{Near, distance, nearest};
-pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, summarise};
+pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, contradictions, summarise};
 pub use text::{Text, TextState, Translation};
 pub use words::{LanguagePack, each_text, has_unreviewed, program_texts, text_mut};
 

@@ -190,7 +190,7 @@ impl Guide {
 }
 
 /// The values of a variable with their shares; those that do not occur have none.
-fn shares(subject: &Subject, variable: u16, size: usize) -> Vec<(usize, f64)> {
+pub(crate) fn shares(subject: &Subject, variable: u16, size: usize) -> Vec<(usize, f64)> {
     match subject.open.iter().find(|o| o.variable == variable) {
         Some(open) => {
             let total: u64 = open.weights.iter().map(|(_, w)| u64::from(*w)).sum();

@@ -189,7 +189,56 @@ fn not(part: Resolved) -> Resolved {
     }
 }
 
+/// Whether a condition holds, as far as the known facts tell.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Met {
+    No,
+    Yes,
+    Open,
+}
+
 impl Resolved {
+    /// Whether the condition certainly holds or certainly does not; quicker than working out what
+    /// remains of it, and enough for most rules and most subjects.
+    pub(crate) fn met(&self, known: &[Knowledge]) -> Met {
+        match self {
+            Self::Always => Met::Yes,
+            Self::Never => Met::No,
+            Self::All(parts) => {
+                let mut sum = Met::Yes;
+                for part in parts {
+                    match part.met(known) {
+                        Met::No => return Met::No,
+                        Met::Open => sum = Met::Open,
+                        Met::Yes => {}
+                    }
+                }
+                sum
+            }
+            Self::Any(parts) => {
+                let mut sum = Met::No;
+                for part in parts {
+                    match part.met(known) {
+                        Met::Yes => return Met::Yes,
+                        Met::Open => sum = Met::Open,
+                        Met::No => {}
+                    }
+                }
+                sum
+            }
+            Self::Not(part) => match part.met(known) {
+                Met::No => Met::Yes,
+                Met::Yes => Met::No,
+                Met::Open => Met::Open,
+            },
+            Self::In { variable, set } => match known.get(*variable) {
+                Some(Knowledge::Is(value)) if set.contains(*value) => Met::Yes,
+                Some(Knowledge::Is(_) | Knowledge::Unstated) | None => Met::No,
+                Some(Knowledge::Open) => Met::Open,
+            },
+        }
+    }
+
     /// What remains of the condition once a subject's facts are known.
     pub(crate) fn given(&self, known: &[Knowledge]) -> Self {
         match self {

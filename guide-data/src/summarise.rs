@@ -5,9 +5,11 @@ use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
 
-use crate::ask::{ValueLabel, label};
-use crate::domain::{day_number, year_day};
-use crate::guide::{Answered, Guide, GuideItem, Outcome, Subject};
+use crate::ask::{ValueLabel, ends, label};
+use crate::diagram::{IMPOSSIBLE, Ref, as_terminal, child};
+use crate::domain::{Variable, day_number, year_day};
+use crate::guide::{Answered, Guide, GuideItem, OpenVariable, Outcome, Subject};
+use crate::paths::shares;
 
 /// What a sheet has room for.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -52,8 +54,8 @@ pub struct Line {
     pub stream: Option<String>,
     /// The hazard class.
     pub hazard: Option<String>,
-    /// The shortest qualifier that lifts its fidelity over [`FAITHFUL`]: a fact and the values for
-    /// which the line holds.
+    /// The shortest qualifier that lifts its fidelity over [`FAITHFUL`]: up to two facts, each with
+    /// the values for which the line holds.
     pub qualifiers: Vec<(String, Vec<ValueLabel>)>,
     /// Steps that every such case needs.
     pub steps: Vec<String>,
@@ -161,10 +163,13 @@ fn line(
     };
     let mut qualifiers = Vec::new();
     if fidelity < FAITHFUL
-        && let Some((fact, values, lifted)) = qualifier(guide, subject, taken, &main, fidelity)
+        && let Some(limit) = qualifier(guide, subject, taken, &main, fidelity)
     {
-        qualifiers.push((fact, values));
-        fidelity = lifted;
+        for (at, values) in &limit.facts {
+            let Some(variable) = guide.variables.get(usize::from(*at)) else { continue };
+            qualifiers.push((variable.fact.clone(), joined(variable, values)));
+        }
+        fidelity = limit.fidelity;
     }
     let mut steps = main.steps.clone();
     for outcome in guide.reached(subject).into_iter().filter(|o| o.same_place(&main)) {
@@ -182,36 +187,242 @@ fn line(
     })
 }
 
-/// The one fact whose values best separate the cases in which the line holds.
+/// The words of some values of a variable: neighbouring intervals are one range.
+fn joined(variable: &Variable, values: &[usize]) -> Vec<ValueLabel> {
+    if !variable.measured {
+        return values.iter().map(|&value| label(variable, value)).collect();
+    }
+    let mut ranges: Vec<(usize, usize)> = Vec::new();
+    for &value in values {
+        match ranges.last_mut() {
+            Some((_, last)) if *last + 1 == value => *last = value,
+            _ => ranges.push((value, value)),
+        }
+    }
+    ranges.into_iter().map(|(first, last)| ValueLabel::Range(ends(variable, first, last))).collect()
+}
+
+/// How a condition may be printed: which values of up to two facts a line is limited to.
+#[derive(Debug, Clone)]
+struct Limit {
+    /// Variable and the values for which the line holds, in the order of variables.
+    facts: Vec<(u16, Vec<usize>)>,
+    fidelity: f64,
+    /// How much there is to print: values named, and two more for each fact after the first.
+    length: usize,
+}
+
+/// The shortest condition that lifts a line over [`FAITHFUL`]; where none does, the one that lifts
+/// it most. At most two facts: nobody reads a third standing at a cart.
 fn qualifier(
     guide: &Guide,
     subject: &Subject,
     taken: &BTreeMap<u16, usize>,
     main: &Outcome,
     without: f64,
-) -> Option<(String, Vec<ValueLabel>, f64)> {
-    let mut best: Option<(String, Vec<ValueLabel>, f64)> = None;
-    for open in subject.open.iter().filter(|o| !taken.contains_key(&o.variable)) {
-        let Some(variable) = guide.variables.get(usize::from(open.variable)) else { continue };
-        let total: u32 = open.weights.iter().map(|(_, w)| *w).sum();
-        let (mut holds, mut right) = (Vec::new(), 0.0);
-        for &(value, weight) in &open.weights {
-            let mut fixed = taken.clone();
-            fixed.insert(open.variable, usize::from(value));
-            let share = guide.share(subject, &fixed, &|o| o.same_place(main));
-            let part = f64::from(weight) / f64::from(total.max(1));
-            if share > 0.5 {
-                holds.push(label(variable, usize::from(value)));
-                right += share * part;
-            } else {
-                // The line with its qualifier does not speak of these: a reader is warned off.
-                right += (1.0 - share) * part;
+) -> Option<Limit> {
+    let weigher = Weigher { guide, subject, taken, main };
+    let open: Vec<&OpenVariable> = subject.open.iter().filter(|o| !taken.contains_key(&o.variable)).collect();
+    let one: Vec<Limit> = open.iter().filter_map(|o| weigher.limit(&[], o)).collect();
+    let two = one.iter().flat_map(|first| {
+        let known = |o: &&&OpenVariable| first.facts.iter().all(|(v, _)| *v != o.variable);
+        open.iter().filter(known).filter_map(|o| weigher.limit(&first.facts, o)).collect::<Vec<_>>()
+    });
+    let mut limits: Vec<Limit> = two.collect();
+    limits.extend(one);
+    limits.retain(|l| l.fidelity > without + 0.01);
+    let faithful = |l: &Limit| l.fidelity >= FAITHFUL;
+    limits.into_iter().min_by(|a, b| {
+        let order = faithful(b).cmp(&faithful(a));
+        let length = if faithful(a) { a.length.cmp(&b.length) } else { std::cmp::Ordering::Equal };
+        let most = b.fidelity.total_cmp(&a.fidelity);
+        order.then(length).then(most).then(a.length.cmp(&b.length)).then_with(|| a.facts.cmp(&b.facts))
+    })
+}
+
+/// Weighs the cases of a subject in which a line with a condition tells the truth: the condition
+/// holds and the thing goes where the line says, or it does not hold and the thing goes elsewhere,
+/// for a reader takes a condition as a warning off.
+struct Weigher<'a> {
+    guide: &'a Guide,
+    subject: &'a Subject,
+    taken: &'a BTreeMap<u16, usize>,
+    main: &'a Outcome,
+}
+
+type Weighed = BTreeMap<(Ref, usize, bool), (f64, f64)>;
+
+impl Weigher<'_> {
+    /// Limits a line by one more fact, to the values for which it is more often right than wrong.
+    fn limit(&self, known: &[(u16, Vec<usize>)], open: &OpenVariable) -> Option<Limit> {
+        let mut holds = Vec::new();
+        for &(value, _) in &open.weights {
+            let value = usize::from(value);
+            let mut only = known.to_vec();
+            only.push((open.variable, vec![value]));
+            only.sort();
+            if self.right(&only)? > 0.5 {
+                holds.push(value);
             }
         }
-        let helps = !holds.is_empty() && holds.len() < open.weights.len() && right > without + 0.01;
-        if helps && best.as_ref().is_none_or(|(_, _, r)| right > *r) {
-            best = Some((variable.fact.clone(), holds, right));
+        if holds.is_empty() || holds.len() == open.weights.len() {
+            return None;
+        }
+        let length = known.iter().map(|(_, v)| v.len() + 2).sum::<usize>() + holds.len();
+        let mut facts = known.to_vec();
+        facts.push((open.variable, holds));
+        facts.sort();
+        let (hit, possible) = self.weigh(self.subject.root, &facts, 0, true, &mut Weighed::new());
+        (possible > 0.0).then(|| Limit { facts, fidelity: hit / possible, length })
+    }
+
+    /// The share of the cases that satisfy a condition in which the line is right; 0 when no case
+    /// satisfies it.
+    fn right(&self, facts: &[(u16, Vec<usize>)]) -> Option<f64> {
+        let inside = |taken: &BTreeMap<u16, usize>| {
+            let mut memo = Weighed::new();
+            Weigher { taken, ..*self }.weigh(self.subject.root, &[], 0, true, &mut memo)
+        };
+        // Every combination of the values named: few, since few are printed.
+        let mut sum = (0.0, 0.0);
+        let mut combinations: Vec<(BTreeMap<u16, usize>, f64)> = vec![(self.taken.clone(), 1.0)];
+        for (variable, values) in facts {
+            let open = self.subject.open.iter().find(|o| o.variable == *variable)?;
+            combinations = combinations
+                .into_iter()
+                .flat_map(|(taken, weight)| {
+                    values.iter().map(move |&value| {
+                        let mut taken = taken.clone();
+                        taken.insert(*variable, value);
+                        (taken, weight * share_of(open, value))
+                    })
+                })
+                .collect();
+        }
+        for (taken, weight) in combinations {
+            let (hit, possible) = inside(&taken);
+            sum = (sum.0 + hit * weight, sum.1 + possible * weight);
+        }
+        Some(if sum.1 > 0.0 { sum.0 / sum.1 } else { 0.0 })
+    }
+
+    /// How much of the cases below a node is told truly, and how much is possible at all. `next` is
+    /// the first fact of the condition not looked at yet; `on` tells whether those before it hold.
+    fn weigh(
+        &self,
+        at: Ref,
+        facts: &[(u16, Vec<usize>)],
+        next: usize,
+        on: bool,
+        memo: &mut Weighed,
+    ) -> (f64, f64) {
+        if at == IMPOSSIBLE {
+            return (0.0, 0.0);
+        }
+        if let Some(&known) = memo.get(&(at, next, on)) {
+            return known;
+        }
+        let node = self.guide.node(at);
+        let fact = facts.get(next);
+        let weighed = match (fact, node) {
+            // The condition's fact comes before what is tested here: both ways of it.
+            (Some((variable, values)), node) if node.is_none_or(|n| *variable < n.variable) => {
+                let open = self.subject.open.iter().find(|o| o.variable == *variable);
+                let inside: f64 = open.map_or(0.0, |o| values.iter().map(|&v| share_of(o, v)).sum());
+                let yes = self.weigh(at, facts, next + 1, on, memo);
+                let no = self.weigh(at, facts, next + 1, false, memo);
+                (yes.0 * inside + no.0 * (1.0 - inside), yes.1 * inside + no.1 * (1.0 - inside))
+            }
+            (_, None) => {
+                let outcome = as_terminal(at).and_then(|t| self.guide.outcomes.get(t));
+                let right = outcome.is_some_and(|o| o.same_place(self.main));
+                (f64::from(u8::from(right == on)), 1.0)
+            }
+            (_, Some(node)) => {
+                let here = fact.filter(|(variable, _)| *variable == node.variable);
+                let next = if here.is_some() { next + 1 } else { next };
+                let below = |value: usize| {
+                    let on = on && here.is_none_or(|(_, values)| values.contains(&value));
+                    (child(node, value), on)
+                };
+                if let Some(&value) = self.taken.get(&node.variable) {
+                    let (at, on) = below(value);
+                    self.weigh(at, facts, next, on, memo)
+                } else {
+                    let mut sum = (0.0, 0.0);
+                    for (value, share) in shares(self.subject, node.variable, node.children.len()) {
+                        let (at, on) = below(value);
+                        let (hit, possible) = self.weigh(at, facts, next, on, memo);
+                        sum = (sum.0 + hit * share, sum.1 + possible * share);
+                    }
+                    sum
+                }
+            }
+        };
+        memo.insert((at, next, on), weighed);
+        weighed
+    }
+}
+
+/// The share of the cases in which an open fact has a value.
+fn share_of(open: &OpenVariable, value: usize) -> f64 {
+    let total: u32 = open.weights.iter().map(|(_, w)| *w).sum();
+    let weight = open.weights.iter().find(|(v, _)| usize::from(*v) == value).map_or(0, |(_, w)| *w);
+    f64::from(weight) / f64::from(total.max(1))
+}
+
+/// Lines that contradict one another in the words they are printed in: one tells of a thing in
+/// words that also name another line's thing ("Cup" beside "Foam cup"), and sends it elsewhere.
+///
+/// Takes each line with the words it is printed in, folded (see [`crate::fold`]); gives pairs of
+/// positions, the more general line first.
+#[must_use]
+pub fn contradictions(lines: &[(&Line, String)]) -> Vec<(usize, usize)> {
+    let words: Vec<Vec<&str>> = lines.iter().map(|(_, folded)| folded.split(' ').collect()).collect();
+    let mut found = Vec::new();
+    for (general, (line, folded)) in lines.iter().enumerate() {
+        let Some(own) = words.get(general).filter(|_| !folded.is_empty()) else { continue };
+        for (special, (other, other_folded)) in lines.iter().enumerate() {
+            let Some(others) = words.get(special) else { continue };
+            let named = general != special
+                && own.iter().all(|w| others.contains(w))
+                && (folded != other_folded || general < special);
+            let same_place =
+                line.verdict == other.verdict && line.channel == other.channel && line.stream == other.stream;
+            if named && !same_place {
+                found.push((general, special));
+            }
         }
     }
-    best
+    found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn line(item: &str, verdict: Answered) -> Line {
+        Line {
+            item: item.to_owned(),
+            verdict,
+            channel: None,
+            stream: None,
+            hazard: None,
+            qualifiers: Vec::new(),
+            steps: Vec::new(),
+            fidelity: 1.0,
+        }
+    }
+
+    #[test]
+    fn a_line_that_names_another_lines_thing_contradicts_it() {
+        let (cup, foam, can) =
+            (line("cup", Answered::Yes), line("foam-cup", Answered::No), line("can", Answered::Yes));
+        let lines = [(&cup, "cup".to_owned()), (&foam, "foam cup".to_owned()), (&can, "can".to_owned())];
+        assert_eq!(contradictions(&lines), [(0, 1)]);
+        let other = line("foam-cup", Answered::Yes);
+        assert_eq!(contradictions(&[(&cup, "cup".to_owned()), (&other, "foam cup".to_owned())]), []);
+        let twin = line("glass", Answered::No);
+        assert_eq!(contradictions(&[(&cup, "glass".to_owned()), (&twin, "glass".to_owned())]), [(0, 1)]);
+    }
 }

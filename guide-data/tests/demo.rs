@@ -2,7 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that cannot go on should stop")]
 
-use guide_data::{Catalog, Given, Guide, Known, Program, Step, check, demo_json};
+use guide_data::{Answer, Answered, Catalog, Given, Guide, Known, Program, Severity, Step, check, demo_json};
 
 fn guide() -> Guide {
     let program = Program::from_json(demo_json()).unwrap();
@@ -39,4 +39,96 @@ fn no_hazard_of_the_demo_goes_to_a_container() {
         assert!(outcome.stream.is_none() && outcome.channel.is_some(), "{outcome:?}");
     }
     assert!(guide.outcomes.iter().any(|o| o.hazard.is_some()));
+}
+
+/// Every answer of an item, whatever a resident says to each question.
+fn answers(guide: &Guide, item: usize, known: &Known, found: &mut Vec<(Known, Answer)>) {
+    match guide.next(item, known).unwrap() {
+        Step::Answer(answer) => found.push((known.clone(), answer)),
+        Step::Ask(question) => {
+            for option in question.options {
+                answers(guide, item, &known.clone().with(&question.fact, option.given), found);
+            }
+            answers(guide, item, &known.clone().with(&question.fact, Given::CannotTell), found);
+        }
+    }
+}
+
+fn answers_of(guide: &Guide, item: &str) -> Vec<(Known, Answer)> {
+    let mut found = Vec::new();
+    answers(guide, guide.item_index(item).unwrap(), &Known::default(), &mut found);
+    found
+}
+
+#[test]
+fn the_demo_has_no_error_and_no_warning() {
+    let program = Program::from_json(demo_json()).unwrap();
+    let checked = check(&program, &Catalog::standard().unwrap());
+    let bad: Vec<_> = checked.findings.iter().filter(|f| f.severity != Severity::Notice).collect();
+    assert!(bad.is_empty(), "{bad:?}");
+}
+
+/// No resident is left with "not on the list", and every answer of every item names one place.
+#[test]
+fn every_item_of_the_demo_is_decided() {
+    let guide = guide();
+    for index in 0..guide.items.len() {
+        let mut found = Vec::new();
+        answers(&guide, index, &Known::default(), &mut found);
+        for (known, answer) in found {
+            for part in answer.parts {
+                let o = part.outcome;
+                let placed = match o.verdict {
+                    Answered::Yes | Answered::No => o.stream.is_some() && o.channel.is_none(),
+                    Answered::Elsewhere => o.channel.is_some() && o.stream.is_none(),
+                    _ => false,
+                };
+                assert!(placed, "{} {known:?}: {o:?}", answer.item);
+            }
+        }
+    }
+}
+
+/// By the catalog's own word, not by the rules': what is or may be dangerous in some case goes, in
+/// that case, to a channel, and so does whatever holds a battery.
+#[test]
+fn nothing_dangerous_reaches_a_cart_under_any_answer() {
+    let guide = guide();
+    let mut dangerous = 0;
+    for item in &Catalog::standard().unwrap().items {
+        let always = |fact: &str, harmless: &str| item.facts.get(fact).is_some_and(|v| v != harmless);
+        for (known, answer) in answers_of(&guide, &item.id) {
+            let said = |fact: &str, value: &str| known.get(fact) == Some(&Given::value(value));
+            let unsure = known.get("battery") == Some(&Given::CannotTell);
+            if always("hazard", "none") || always("battery", "no") || said("battery", "yes") || unsure {
+                dangerous += 1;
+                let main = &answer.parts[0].outcome;
+                assert_eq!(main.verdict, Answered::Elsewhere, "{} {known:?}", item.id);
+                assert!(main.hazard.is_some(), "{} {known:?}: no caution", item.id);
+            }
+        }
+    }
+    assert!(dangerous > 120, "{dangerous}");
+}
+
+/// Where a hazard's usual place is not safe enough, or the usual steps are wrong (common practice,
+/// no source).
+#[test]
+fn what_is_worse_than_its_class_is_told_apart() {
+    let guide = guide();
+    let only = |item: &str| {
+        let found = answers_of(&guide, item);
+        assert_eq!(found.len(), 1, "{item} asks");
+        found[0].1.parts[0].outcome.clone()
+    };
+    for item in ["damaged-battery", "ebike-battery", "ev-battery", "car-battery"] {
+        assert_eq!(only(item).channel.as_deref(), Some("hazardous-waste"), "{item}");
+    }
+    assert_eq!(only("household-battery").channel.as_deref(), Some("battery-points"));
+    let steps = |item: &str| only(item).steps;
+    assert!(steps("fluorescent-tube").contains(&"do-not-crush".to_owned()));
+    assert!(!steps("broken-lamp").contains(&"do-not-crush".to_owned()));
+    assert!(steps("broken-lamp").contains(&"double-bag".to_owned()));
+    assert!(steps("solvent-rags").contains(&"wet-in-metal-can".to_owned()));
+    assert!(!steps("suspect-asbestos").contains(&"original-container".to_owned()));
 }

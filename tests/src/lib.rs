@@ -5,6 +5,7 @@
 //! provides it; no test passes because something was not there.
 
 mod browser;
+pub mod brute;
 mod console;
 mod demo;
 mod fail;
