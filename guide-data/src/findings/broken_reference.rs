@@ -22,12 +22,15 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
     let reasons: Ids<'_> = REASONS.iter().copied().collect();
     let items: Ids<'_> = subject.compiled.guide.items.iter().map(|i| i.id.as_str()).collect();
     let mut missing = |place: Place, target: &str, kind: &str, fixes: Vec<Fix>| {
-        found.push(
-            Finding::new(Severity::Error, "broken-reference", place)
-                .arg("target", target)
-                .arg("kind", kind)
-                .tries(fixes),
-        );
+        let rule = (place.kind == "rule").then(|| place.id.clone());
+        let finding = Finding::new(Severity::Error, "broken-reference", place)
+            .arg("target", target)
+            .arg("kind", kind)
+            .tries(fixes);
+        found.push(match rule {
+            Some(rule) => finding.rules(&[rule]),
+            None => finding,
+        });
     };
     for rule in &program.rules {
         let at = |field: &str| Place::of("rule", &rule.id, field);
@@ -99,7 +102,8 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             };
             let of_tier = subject.rules.values().filter(|r| r.tier == rule.tier && r.id != rule.id);
             let of_tier = of_tier.map(|r| r.id.as_str());
-            let mut fixes = if other.is_none() {
+            // An exception to a safety rule is not let go before one by a guess.
+            let mut fixes = if other.is_none() && !is_acknowledged(rule) {
                 subject.did_you_mean(&at("overrides"), over, of_tier)
             } else {
                 Vec::new()

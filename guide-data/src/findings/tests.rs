@@ -246,7 +246,21 @@ fn a_fix_never_weakens_safety() {
     let mut accepted = early;
     accepted["acknowledgement"] =
         json!({"by": "Fire marshal", "on": "2026-03-01", "because": "Sealed box on every cart"});
-    assert_eq!(offers(&[("/rules/-", accepted)], "hazard-acknowledged"), ["remove-rule"]);
+    assert_eq!(offers(&[("/rules/-", accepted.clone())], "hazard-acknowledged"), ["remove-rule"]);
+    // In a circle, what keeps the exception down is not taken away.
+    let mut keeps = accepted.clone();
+    keeps["id"] = json!("keeps");
+    keeps["verdict"] = json!("elsewhere");
+    keeps["channel"] = json!("hhw");
+    keeps["overrides"] = json!(["early"]);
+    for key in ["stream", "acknowledgement"] {
+        keeps.as_object_mut().unwrap().remove(key);
+    }
+    accepted["overrides"] = json!(["keeps"]);
+    assert_eq!(
+        offers(&[("/rules/-", accepted), ("/rules/-", keeps)], "circular-override"),
+        ["not-before keeps"]
+    );
 }
 
 #[test]
