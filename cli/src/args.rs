@@ -1,6 +1,7 @@
 //! Reading the command's words.
 
 use std::ffi::OsString;
+use std::fmt;
 use std::net::IpAddr;
 use std::path::PathBuf;
 
@@ -27,6 +28,8 @@ pub(crate) enum Command {
     Check {
         program: PathBuf,
         catalog: Option<PathBuf>,
+        /// The way to mend a finding that is to be taken, and the file to write.
+        mend: Option<(FixNumber, PathBuf)>,
     },
     Answer {
         program: PathBuf,
@@ -69,6 +72,27 @@ pub(crate) struct CompareArgs {
     pub(crate) speak: Option<String>,
     pub(crate) on: Option<NaiveDate>,
     pub(crate) out: Option<PathBuf>,
+}
+
+/// A way to mend a finding, as `check` numbers them: the finding and the way, counted from 1.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct FixNumber {
+    pub(crate) finding: usize,
+    pub(crate) fix: usize,
+}
+
+impl FixNumber {
+    fn of(word: &str) -> Option<Self> {
+        let (finding, fix) = word.split_once('.')?;
+        let number = |text: &str| text.parse().ok().filter(|n| *n > 0);
+        Some(Self { finding: number(finding)?, fix: number(fix)? })
+    }
+}
+
+impl fmt::Display for FixNumber {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}.{}", self.finding, self.fix)
+    }
 }
 
 /// What `print` takes.
@@ -130,7 +154,7 @@ impl Name {
 
     fn takes(self, option: &str) -> bool {
         let own: &[&str] = match self {
-            Self::Check => &["catalog"],
+            Self::Check => &["catalog", "fix", "out"],
             Self::Compare => &["catalog", "notice", "language", "on", "out"],
             Self::Answer => &["catalog", "fact", "zone", "on"],
             Self::Print => &[
@@ -209,6 +233,7 @@ struct Found {
     copies: Option<u32>,
     printed: Option<NaiveDate>,
     town: Option<String>,
+    fix: Option<FixNumber>,
     app: Option<PathBuf>,
     port: Option<u16>,
     address: Option<IpAddr>,
@@ -239,6 +264,12 @@ impl Found {
         match option {
             "catalog" => self.catalog = Some(path(parser)?),
             "out" => self.out = Some(path(parser)?),
+            "fix" => {
+                let text = string(parser)?;
+                let number =
+                    FixNumber::of(&text).ok_or_else(|| Problem::usage("cli-usage-fix").with("word", text))?;
+                self.fix = Some(number);
+            }
             "app" => self.app = Some(path(parser)?),
             "sheet" => self.sheet = Some(string(parser)?),
             "stream" => self.stream = Some(string(parser)?),
@@ -320,7 +351,15 @@ impl Found {
         let file = |word: Option<OsString>| PathBuf::from(word.unwrap_or_default());
         let needs = |option: &'static str| Problem::usage("cli-usage-needs-option").with("option", option);
         Ok(match name {
-            Name::Check => Command::Check { program: file(first), catalog: self.catalog },
+            Name::Check => {
+                let mend = match (self.fix, self.out) {
+                    (Some(fix), Some(out)) => Some((fix, out)),
+                    (Some(_), None) => return Err(needs("--out")),
+                    (None, Some(_)) => return Err(needs("--fix")),
+                    (None, None) => None,
+                };
+                Command::Check { program: file(first), catalog: self.catalog, mend }
+            }
             Name::Answer => Command::Answer {
                 program: file(first),
                 catalog: self.catalog,
@@ -420,6 +459,10 @@ mod tests {
             ("check a.json -x", "cli-usage-option -x"),
             ("check a.json --catalog", "cli-usage-needs-value --catalog"),
             ("check a.json --json=yes", "cli-usage-no-value --json"),
+            ("check a.json --fix 2 --out b.json", "cli-usage-fix 2"),
+            ("check a.json --fix 0.1 --out b.json", "cli-usage-fix 0.1"),
+            ("check a.json --fix 2.1", "cli-usage-needs-option --out"),
+            ("check a.json --out b.json", "cli-usage-needs-option --fix"),
             ("answer a.json", "cli-usage-needs-item"),
             ("answer a.json x --fact resin", "cli-usage-fact resin"),
             ("answer a.json x --on 3/4/2027", "cli-usage-date 3/4/2027"),
@@ -457,6 +500,7 @@ mod tests {
             ("app", "a"),
             ("port", "0"),
             ("address", "::1"),
+            ("fix", "2.1"),
         ];
         for (word, name) in Name::ALL {
             let mut line = vec![OsString::from(word)];

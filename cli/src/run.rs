@@ -65,7 +65,9 @@ fn perform(command: Command, voice: &Voice, world: &mut World<'_>) -> Outcome<Re
     match command {
         Command::Help(name) => Ok(Report::done(help(name, &voice.messages))),
         Command::Version => Ok(Report::done(format!("lidleaf {}\n", env!("CARGO_PKG_VERSION")))),
-        Command::Check { program, catalog } => commands::check(&program, catalog.as_deref(), voice),
+        Command::Check { program, catalog, mend } => {
+            commands::check(&program, catalog.as_deref(), mend.as_ref(), voice)
+        }
         Command::Answer { program, catalog, item, facts, on } => {
             let asked = commands::AnswerAsked { item: &item, facts: &facts, day: on.unwrap_or(world.today) };
             commands::answer(&program, catalog.as_deref(), &asked, voice)

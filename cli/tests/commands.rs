@@ -60,6 +60,39 @@ fn the_demo_has_no_errors_and_comes_back_as_it_is() {
 }
 
 #[test]
+fn a_numbered_fix_is_taken_into_a_new_file() {
+    let bench = Bench::new();
+    let broken = bench.changed("broken.json", |program| program["streams"][0]["kind"] = json!("recyling"));
+    let before = std::fs::read(bench.path("broken.json")).unwrap();
+    let told = lidleaf(["check", &broken, "--json"]).expect(Exit::Errors).json();
+    let first = &told["findings"][0];
+    assert_eq!(first["fixes"][0]["edit"], "replace");
+    assert_eq!(first["fixes"][0]["with"], "recycling");
+    assert_eq!(first["mend"][0]["number"], "1.1");
+    let words = first["mend"][0]["message"].as_str().unwrap();
+    let human = lidleaf(["check", &broken]).expect(Exit::Errors).out;
+    assert!(human.contains(&format!("(1.1): {words}")), "{human}");
+
+    let mended = bench.at("mended.json");
+    let out = lidleaf(["check", &broken, "--fix", "1.1", "--out", &mended]).expect(Exit::Done).out;
+    assert!(out.contains(words) && out.contains(&mended), "{out}");
+    assert_eq!(std::fs::read(bench.path("broken.json")).unwrap(), before, "what was read stays");
+    // The demo's own stream kind was the one meant: only the slip is gone.
+    let (demo, mended) = (bench.at("demo.json"), bench.path("mended.json"));
+    let read = |path: &std::path::Path| {
+        guide_data::Program::from_json(&std::fs::read_to_string(path).unwrap()).unwrap()
+    };
+    assert_eq!(read(&mended), read(std::path::Path::new(&demo)));
+
+    let none = bench.at("none.json");
+    for number in ["1.2", "99.1"] {
+        let refused = lidleaf(["check", &broken, "--fix", number, "--out", &none]).expect(Exit::NotFound);
+        assert!(refused.err.contains(number), "{}", refused.err);
+    }
+    assert!(!bench.path("none.json").exists());
+}
+
+#[test]
 fn the_schema_is_of_program_files() {
     let schema = lidleaf(["schema"]).expect(Exit::Done).json();
     assert_eq!(schema["$schema"], "https://json-schema.org/draft/2020-12/schema");

@@ -241,20 +241,50 @@ pub const PREPARATIONS: &[&str] = &[
     "clean-and-usable",
 ];
 
-/// Steps that contradict each other. Neighbouring places tell the one and the other of the same thing,
-/// and residents who move, or read the wrong leaflet, do the opposite of what is right.
+/// Steps that nobody can follow both of, in one answer; and neighbouring places tell the one and
+/// the other of the same thing, so that residents who move do the opposite of what is right. Common
+/// practice, no source.
 pub const OPPOSITE_STEPS: &[(&str, &str)] = &[
-    ("cap-on", "cap-off"),
     ("flatten", "do-not-flatten"),
     ("flatten", "do-not-crush"),
     ("crush", "do-not-crush"),
-    ("crush", "do-not-flatten"),
     ("puncture", "do-not-puncture"),
-    ("loose", "clear-bag"),
+    ("crush", "do-not-flatten"),
+    ("cap-on", "cap-off"),
+    ("label-stays", "sleeve-off"),
     ("loose", "paper-bag"),
-    ("no-bags", "clear-bag"),
+    ("loose", "clear-bag"),
+    ("loose", "double-bag"),
     ("no-bags", "paper-bag"),
+    ("no-bags", "clear-bag"),
+    ("no-bags", "double-bag"),
     ("no-plastic-bags", "clear-bag"),
+    ("no-plastic-bags", "double-bag"),
+    ("paper-bag", "clear-bag"),
+    ("paper-bag", "double-bag"),
+];
+
+/// What following a step makes true of the thing: step, fact, value. Only steps that leave one
+/// thing in a known state are here: what is taken off and goes elsewhere is an answer of its own.
+/// Common practice, no source.
+pub const STEP_EFFECTS: &[(&str, &str, &str)] = &[
+    ("empty", "contents", "empty"),
+    ("rinse", "contents", "empty"),
+    ("rinse", "soiling", "clean"),
+    ("dry", "wet", "no"),
+    ("flatten", "flattened", "yes"),
+    ("do-not-flatten", "flattened", "no"),
+    ("bundle", "bundled", "yes"),
+    ("loose", "bagged", "loose"),
+    ("no-bags", "bagged", "loose"),
+    ("paper-bag", "bagged", "paper-bag"),
+    ("clear-bag", "bagged", "clear-bag"),
+    ("double-bag", "bagged", "plastic-bag"),
+    ("cap-on", "closure", "on"),
+    ("cap-off", "closure", "off"),
+    ("sleeve-off", "label", "none"),
+    ("pump-off", "pump", "no"),
+    ("remove-food-liner", "liner", "no"),
 ];
 
 /// Standard reasons. A program may give a rule its own words instead.
@@ -294,9 +324,17 @@ mod tests {
     use super::*;
 
     #[test]
-    fn opposite_steps_are_steps() {
+    fn opposites_and_effects_speak_of_steps_facts_and_values() {
         for (one, other) in OPPOSITE_STEPS {
-            assert!(PREPARATIONS.contains(one) && PREPARATIONS.contains(other), "{one}, {other}");
+            assert!(PREPARATIONS.contains(one) && PREPARATIONS.contains(other) && one != other);
+        }
+        for (step, name, value) in STEP_EFFECTS {
+            assert!(PREPARATIONS.contains(step), "{step}");
+            let kind = crate::facts::fact(name).map(|f| f.kind);
+            assert!(
+                matches!(kind, Some(crate::facts::FactKind::Choice(values)) if values.contains(value)),
+                "{name} {value}"
+            );
         }
     }
 

@@ -237,7 +237,7 @@ fn holds(alternative: &[FactIs], case: &Case) -> bool {
         };
         is.values.iter().any(|label| match label {
             ValueLabel::Value(word) => word == value,
-            ValueLabel::Range(Ends { at_least, over, at_most, under }) => {
+            ValueLabel::Range(Ends { at_least, over, at_most, under, .. }) => {
                 let n = number(value);
                 at_least.as_ref().is_none_or(|t| n >= number(t))
                     && over.as_ref().is_none_or(|t| n > number(t))
@@ -494,6 +494,7 @@ fn satisfied(condition: &Condition, case: &Case) -> bool {
                 over: b.over.clone(),
                 at_most: b.at_most.clone(),
                 under: b.under.clone(),
+                ..Ends::default()
             };
             is(&b.fact, vec![ValueLabel::Range(ends)])
         }

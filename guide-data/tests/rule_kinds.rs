@@ -73,6 +73,10 @@ fn program(fragment: &Value) -> Program {
             rule
         })
         .collect();
+    for item in payload["items"].as_array().cloned().unwrap_or_default() {
+        let id = item["id"].as_str().unwrap();
+        payload["item-names"][id] = json!({ "en": id });
+    }
     let file = Envelope { format: PROGRAM_FORMAT.to_owned(), version: PROGRAM_VERSION, payload };
     let text = serde_json::to_string(&file).unwrap();
     Program::from_json(&text).unwrap_or_else(|problem| panic!("{problem:?}\n{text}"))

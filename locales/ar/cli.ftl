@@ -25,10 +25,14 @@ cli-help =
       4  تعذّرت كتابة ملف أو فتح عنوان
       5  الغرض أو المنطقة أو المسار المطلوب غير موجود
 cli-help-check =
-    lidleaf check PROGRAM [--catalog FILE]
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
     يعرض كل ما وُجد في برنامج: الأخطاء أولًا ثم التحذيرات والملاحظات، ومع كل منها مثال وما يجب
     فعله. ينتهي بالرمز 1 إن وُجدت أخطاء.
+
+    تُعرض مع كل ما وُجد طرق إصلاحه ولكل طريقة رقم مثل 2.1. الخيار { "\u200E" }--fix 2.1 يطبق تلك الطريقة
+    ويكتب البرنامج المعدّل في الملف الذي يسميه { "\u200E" }--out ثم يعرض ما وُجد فيه. ويبقى البرنامج الذي
+    قُرئ كما كان.
 cli-help-answer =
     lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
 
@@ -123,6 +127,8 @@ cli-place-program = في الحقل «{ $field }» من البرنامج
 cli-witness = مثلًا { $item }
 cli-witness-answers = مثلًا { $item } ({ $answers })
 cli-hint = ما العمل: { $hint }
+cli-mend = لإصلاحه ({ $number }): { $fix }
+cli-mended = تم: { $fix }
 cli-check-clean = لا شيء يستدعي الذكر: يمكن نشر البرنامج.
 cli-count-errors =
     { $count ->
@@ -246,6 +252,8 @@ cli-usage-language = لا رسائل بلغة «{ $word }».
     .hint = توجد رسائل باللغات: { $known }.
 cli-usage-sheet = لا توجد ورقة «{ $word }».
     .hint = اكتب { "\u200E" }--sheet lid أو { "\u200E" }--sheet postcard.
+cli-usage-fix = «{ $word }» ليس رقم طريقة إصلاح.
+    .hint = يعرضها lidleaf check PROGRAM، مثل 2.1.
 cli-usage-other = تعذّرت قراءة الأمر: { $detail }.
     .hint = يعرض lidleaf --help الأوامر.
 
@@ -295,6 +303,8 @@ cli-unknown-fact = «{ $fact }» ليست خاصية.
     .hint = الخصائص هي: { $known }.
 cli-unknown-value = «{ $value }» ليست قيمة للخاصية «{ $fact }».
     .hint = تقبل: { $known }.
+cli-unknown-fix = لا توجد في ما وُجد في هذا البرنامج طريقة إصلاح رقمها { $number }.
+    .hint = يعرض lidleaf check PROGRAM الأرقام، وهي تتغير حين يتغير البرنامج.
 cli-unknown-zone = لا توجد منطقة خدمة «{ $zone }».
     .hint = المناطق هي: { $known }.
 cli-unknown-town = ليس في العرض بلدة عضو باسم «{ $town }».

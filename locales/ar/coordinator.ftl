@@ -364,6 +364,7 @@ finding-broken-item =
         [too-large] «{ $value }» في «{ $fact }» أكبر من أن يكون صحيحًا.
         [unknown-part] لا يوجد جزء باسم «{ $value }».
         [no-such-sides] الأضلاع المذكورة لا تترك حجما ممكنا: يجب أن يكون الأطول هو الأطول.
+        [no-range] مدى «{ $fact }» بلا بداية أو بلا نهاية.
         [range-reversed] المدى «{ $value }» في «{ $fact }» معكوس.
        *[unknown-value] «{ $value }» ليست من قيم «{ $fact }».
     }
@@ -448,3 +449,135 @@ printed-entry =
 printed-withdrawn = سحبت في { $day }
 printed-withdraw = لم تعد مستعملة
 printed-still-out = ما زالت مستعملة
+finding-question-never-matters =
+    { $problem ->
+        [unknown] حُدد ما يُحتسب حين لا تُعرف المعلومة «{ $fact }»، لكن لا يحتاج إليها أي جواب.
+       *[open] يترك هذا الشيء المعلومة «{ $fact }» مفتوحة، لكن لا يتوقف عليها أي جواب عنه.
+    }
+    .hint = لا يُسأل أحد عنها. اتركها أو اكتب القاعدة التي تحتاج إليها.
+finding-steps-contradict = جواب واحد يطلب «{ $one }» و«{ $other }» ولا يمكن فعلهما معًا. القواعد: { $rules }.
+    .hint = احذف إحدى الخطوتين من قاعدتها، أو غيّر شرطًا حتى تسري قاعدة واحدة منهما.
+finding-preparation-contradicts =
+    { $problem ->
+        [none] من يتبع الخطوة «{ $step }» في القاعدة «{ $id }» يجعل «{ $fact }» تساوي «{ $value }»، وعندها لا ترسله أي قاعدة إلى هناك.
+       *[rule] من يتبع الخطوة «{ $step }» في القاعدة «{ $id }» يجعل «{ $fact }» تساوي «{ $value }»، وعندها ترسله القاعدة «{ $other }» إلى مكان آخر.
+    }
+    .hint = احذف الخطوة من القاعدة، أو اجعل القاعدة تسري أيضًا على ما تتركه الخطوة.
+finding-site-never-used =
+    { $problem ->
+        [item] قيل إن الموقع «{ $id }» يستقبل «{ $item }»، وهو لا يُرسل أبدًا إلى قناة من قنوات هذا الموقع.
+       *[site] لا يُرسل أي شيء إلى الموقع «{ $id }».
+    }
+    .hint = اكتب قاعدة ترسل شيئًا إلى إحدى قنواته، أو أعطه قناة أخرى، أو احذفه من القائمة.
+finding-no-site-takes =
+    { $problem ->
+        [refused] يُرسل «{ $item }» إلى القناة «{ $id }»، لكن لا يستقبله أي موقع من مواقعها.
+       *[none] تُرسل أشياء مثل «{ $item }» إلى القناة «{ $id }»، وليس لها موقع يُذهب إليه.
+    }
+    .hint = أضف موقعًا، أو اجعل أحد المواقع يستقبله، أو أرسله إلى قناة أخرى.
+finding-item-without-name = ليس للشيء «{ $id }» اسم يُعرض. اللغات التي ينقصها الاسم: { $languages }.
+    .hint = أدخل اسمه باللغة التي كُتب بها البرنامج.
+finding-name-twice = الشيئان «{ $id }» و«{ $other }» اسمهما معًا «{ $name }» بلغة «{ $language }».
+    .hint = أعط أحدهما اسمًا يميزه. السكان يختارون بالاسم.
+finding-banned-destination = يُرسل «{ $item }» إلى المسار «{ $stream }» والقانون يحظره فيه. القواعد: { $rules }.
+    .hint = أرسله إلى مسار آخر أو قناة أخرى، أو صحح الحظر حيث ذُكر.
+finding-impossible-condition =
+    { $problem ->
+        [fact] لا يمكن أن يتحقق شرط القاعدة «{ $id }»: ما يطلبه من «{ $fact }» ينفي بعضه بعضًا.
+       *[parts] لا يمكن أن يتحقق شرط القاعدة «{ $id }»: أجزاؤه ينفي بعضها بعضًا.
+    }
+    .hint = صحح أحد الأجزاء أو احذفه. وإن كان يكفي أي منها فاستعمل «أي من هذه».
+finding-empty-condition =
+    { $problem ->
+        [any] في شرط القاعدة «{ $id }» مجموعة فارغة «أي من هذه»، وهي لا تتحقق أبدًا.
+       *[all] في شرط القاعدة «{ $id }» مجموعة فارغة «كل هذه»، وهي تتحقق دائمًا.
+    }
+    .hint = أضف ما يلزم إلى المجموعة أو احذفها.
+finding-text-missing-register =
+    { $register ->
+        [contract] قواعد بلا نص العقد: { $count }. أولها «{ $first }».
+        [sorters] قواعد بلا نص للعاملين في الفرز: { $count }. أولها «{ $first }».
+       *[residents] قواعد بلا نص أو سبب للسكان: { $count }. أولها «{ $first }».
+    }
+    .hint = أدخلها في شاشة القاعدة حتى تقول النصوص الثلاثة الشيء نفسه.
+finding-unused-thing =
+    { $kind ->
+        [stream] لا ترسل أي قاعدة شيئًا إلى المسار «{ $id }».
+        [channel] لا تذهب إلى القناة «{ $id }» أي قاعدة ولا أي خطر.
+        [step] لا تطلب أي قاعدة الخطوة «{ $id }».
+        [zone] لا يختلف شيء في المنطقة «{ $id }»: لا تذكرها قاعدة ولا حاوية ولا مسار.
+       *[machine] لا تذكر أي قاعدة الآلة «{ $id }».
+    }
+    .hint = اتركه إن كنت ستحتاج إليه، وإلا فاحذفه.
+finding-counts-as-broken =
+    { $problem ->
+        [unknown-fact] لا توجد معلومة باسم «{ $fact }» حتى تُحتسب قيمها كغيرها.
+        [unlisted-fact] ليس للمعلومة «{ $fact }» قائمة قيم، فلا تُحتسب قيمة منها كأخرى.
+        [unknown-value] «{ $value }» ليست من قيم «{ $fact }».
+        [danger] «{ $fact }» خطر: لا تُحتسب أي قيمة منه كأخرى أبدًا.
+        [nothing] لم يُذكر ما يُحتسب «{ $value }» في «{ $fact }».
+        [itself] «{ $value }» في «{ $fact }» تُحتسب كنفسها.
+        [twice] «{ $value }» في «{ $fact }» تُحتسب كقيمتين مختلفتين.
+        [circle] قيم في «{ $fact }» يُحتسب بعضها كبعض في دائرة، ومنها «{ $value }».
+       *[chain] «{ $value }» في «{ $fact }» تُحتسب هي نفسها كقيمة أخرى، فلا يُحتسب شيء مثلها.
+    }
+    .hint = اختر القيم من القائمة. كل قيمة تُحتسب كقيمة واحدة أخرى لا تُحتسب إلا كنفسها.
+finding-season-broken =
+    { $problem ->
+        [reversed] آخر يوم في القاعدة «{ $id }» قبل أول يوم: { $value }.
+       *[not-a-year-day] «{ $value }» ليس يومًا من أيام السنة، فلا يمكن قراءة موسم القاعدة «{ $id }».
+    }
+    .hint = اكتب الشهر واليوم، مثل 11-01. قد يمتد الموسم إلى السنة الجديدة، أما أول يوم وآخر يوم مع السنة فلا.
+finding-container-rule-broken =
+    { $problem ->
+        [unknown-kind] «{ $value }» ليس نوعًا من قواعد الحاوية «{ $id }».
+        [twice] للحاوية «{ $id }» قاعدتان من النوع «{ $value }».
+        [limit] لا يمكن قراءة الحد «{ $value }» للحاوية «{ $id }».
+       *[unknown-dwelling] «{ $value }» ليس نوعًا من المساكن، فلا تُستعمل الحاوية «{ $id }» في أي منها.
+    }
+    .hint = اختر من القائمة، أو اجمع النصين في قاعدة واحدة، أو اكتب الحد مع وحدته: { "\u200E" }100 lb أو 3 ft أو 10%.
+finding-comparison-broken =
+    { $problem ->
+        [unknown-like] لا يوجد شيء مألوف باسم «{ $value }» تُشبَّه به «{ $fact }».
+        [other-dimension] «{ $value }» لا يقول شيئًا عن «{ $fact }»: فهو لقياس من نوع آخر.
+        [far] «{ $value }» أكبر أو أصغر بأكثر من الضعف من القياس المذكور في «{ $fact }».
+       *[unknown-period] لا تُعد «{ $fact }» لكل «{ $value }».
+    }
+    .hint = اختر واحدًا من القائمة أو اترك التشبيه.
+
+## طرق إصلاح ما وُجد
+
+fix-replace = ضع «{ $with }» مكان «{ $value }»
+fix-choose = اختر «{ $with }»
+fix-remove = احذف «{ $value }»
+fix-replace-fact = قارن «{ $with }» بدل «{ $fact }»
+fix-replace-value = ضع «{ $with }» مكان «{ $value }»
+fix-remove-value = احذف «{ $value }» من الشرط
+fix-replace-item-fact = ضع المعلومة «{ $with }» مكان «{ $fact }»
+fix-remove-rule = احذف القاعدة «{ $rule }»
+fix-go-before = اجعل «{ $rule }» تسبق { $over }
+fix-not-before = لا تجعل «{ $rule }» تسبق «{ $over }» بعد الآن
+fix-silence-undecided = اترك معنى السكوت بلا قرار
+fix-silence-ask = قائمة مفتوحة: أجب عما لا تذكره أي قاعدة بعبارة «ليس في القائمة، اسأل»
+fix-silence-closed = قائمة مغلقة: ارفض ما لا تذكره أي قاعدة
+fix-answer-yes = مسودة قاعدة: «{ $item }» يذهب إلى «{ $stream }»
+fix-answer-no = مسودة قاعدة: «{ $item }» لا يُقبل ويذهب إلى «{ $stream }»
+fix-route = أرسل الخطر «{ $class }» إلى القناة «{ $channel }»
+fix-send-to = أرسل ما تتناوله القاعدة «{ $rule }» إلى القناة «{ $channel }»
+fix-collect = اجمع «{ $stream }» في المنطقة «{ $zone }» أيضًا
+fix-except-zone = اجعل القاعدة «{ $rule }» لا تسري في المنطقة «{ $zone }»
+fix-own-ids = أعط معرّفات جديدة: { $with }
+fix-remove-twins = احذف النسخ المتطابقة في كل شيء
+fix-swap-dates = بدّل بين أول يوم وآخر يوم
+fix-drop-from = احذف أول يوم
+fix-drop-until = احذف آخر يوم
+fix-drop-season = احذف الموسم
+fix-swap-position = بدّل بين خط العرض وخط الطول
+fix-add-language = انشر بلغة «{ $language }» أيضًا
+fix-remove-empty = احذف المجموعات الفارغة
+fix-remove-unused = احذف «{ $id }»
+fix-drop-counting = لا تحتسب شيئًا «{ $value }» في «{ $fact }»
+fix-clean-text = احذفه من النص
+mend-title = طرق إصلاحه
+mend-done = تم: { $fix }. يمكنك التراجع عنه.
+mend-gone = لم يتغير شيء: لم يعد البرنامج كما كان حين عُرض هذا.

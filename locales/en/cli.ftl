@@ -26,10 +26,14 @@ cli-help =
       4  a file could not be written, or an address could not be opened
       5  the item, zone or stream asked for is not there
 cli-help-check =
-    lidleaf check PROGRAM [--catalog FILE]
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
     Lists every finding of a program: errors first, then warnings and notices, each with an
     example and what to do. Ends with exit code 1 when there are errors.
+
+    Ways to mend a finding are listed with it, each with a number such as 2.1. --fix 2.1 takes
+    that way, writes the changed program to the file that --out names, and lists what is found
+    in it. The program that was read stays as it was.
 cli-help-answer =
     lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
 
@@ -131,6 +135,10 @@ cli-witness = for example { $item }
 cli-witness-answers = for example { $item } ({ $answers })
 # What to do. $hint is a sentence.
 cli-hint = what to do: { $hint }
+# A way to mend a finding. $number is what --fix takes ("2.1"), $fix says what is done.
+cli-mend = to mend it ({ $number }): { $fix }
+cli-mended = Done: { $fix }
+# A part of an item: "Jar, its lid".
 cli-check-clean = No findings: the program can be published.
 # Numbers of findings, each by itself.
 cli-count-errors =
@@ -236,6 +244,8 @@ cli-usage-language = There are no messages in “{ $word }”.
     .hint = There are: { $known }.
 cli-usage-sheet = There is no sheet “{ $word }”.
     .hint = Write --sheet lid or --sheet postcard.
+cli-usage-fix = “{ $word }” is not the number of a way to mend a finding.
+    .hint = lidleaf check PROGRAM lists them, such as 2.1.
 cli-usage-other = The command could not be read: { $detail }.
     .hint = lidleaf --help lists the commands.
 
@@ -285,6 +295,8 @@ cli-unknown-fact = “{ $fact }” is not a fact.
     .hint = The facts are: { $known }.
 cli-unknown-value = “{ $value }” is not a value of the fact “{ $fact }”.
     .hint = It takes: { $known }.
+cli-unknown-fix = Nothing found in this program has a way to mend it numbered { $number }.
+    .hint = lidleaf check PROGRAM lists the numbers; they change when the program does.
 cli-unknown-zone = There is no service zone “{ $zone }”.
     .hint = The zones are: { $known }.
 cli-unknown-town = There is no member town “{ $town }” in the demo.

@@ -349,6 +349,7 @@ finding-broken-item =
         [too-large] “{ $value }” for “{ $fact }” is too large to be true.
         [unknown-part] There is no part “{ $value }”.
         [no-such-sides] The sides that are stated leave no size it could have: the longest has to be the longest.
+        [no-range] The range of “{ $fact }” has no beginning or no end.
         [range-reversed] The range “{ $value }” of “{ $fact }” runs backwards.
        *[unknown-value] “{ $value }” is not a value of “{ $fact }”.
     }
@@ -425,3 +426,136 @@ printed-entry =
 printed-withdrawn = withdrawn { $day }
 printed-withdraw = No longer out there
 printed-still-out = It is still out there
+finding-question-never-matters =
+    { $problem ->
+        [unknown] What counts when nobody can tell “{ $fact }” is set, but no item's answer ever needs it.
+       *[open] This item leaves “{ $fact }” open, but no answer about it depends on that.
+    }
+    .hint = Nobody is asked for it. Leave it, or write the rule that needs it.
+finding-steps-contradict = One answer asks for “{ $one }” and for “{ $other }”, which cannot both be done. Rules: { $rules }.
+    .hint = Take one of the two steps out of its rule, or change a condition so that only one of the rules holds.
+finding-preparation-contradicts =
+    { $problem ->
+        [none] Whoever follows the step “{ $step }” of the rule “{ $id }” makes “{ $fact }” to be “{ $value }”, and then no rule sends it there.
+       *[rule] Whoever follows the step “{ $step }” of the rule “{ $id }” makes “{ $fact }” to be “{ $value }”, and then the rule “{ $other }” sends it elsewhere.
+    }
+    .hint = Take the step out of the rule, or let the rule hold for what the step leaves as well.
+finding-site-never-used =
+    { $problem ->
+        [item] The site “{ $id }” is said to take “{ $item }”, which is never sent to a channel of this site.
+       *[site] Nothing is ever sent to the site “{ $id }”.
+    }
+    .hint = Write a rule that sends things to one of its channels, give it another channel, or take it off the list.
+finding-no-site-takes =
+    { $problem ->
+        [refused] “{ $item }” is sent to the channel “{ $id }”, but none of its sites takes it.
+       *[none] Things such as “{ $item }” are sent to the channel “{ $id }”, which has no site to go to.
+    }
+    .hint = Add a site, let one of the sites take it, or send it to another channel.
+finding-item-without-name = The item “{ $id }” has no name to show. Languages without one: { $languages }.
+    .hint = Enter its name in the language the program is written in.
+finding-name-twice = The items “{ $id }” and “{ $other }” are both called “{ $name }” in “{ $language }”.
+    .hint = Give one of them a name that tells them apart. Residents choose by name.
+finding-banned-destination = “{ $item }” is sent to the stream “{ $stream }”, from which it is banned by law. Rules: { $rules }.
+    .hint = Send it to another stream or channel, or correct the ban where it is stated.
+finding-impossible-condition =
+    { $problem ->
+        [fact] The condition of the rule “{ $id }” can never hold: what it asks of “{ $fact }” excludes itself.
+       *[parts] The condition of the rule “{ $id }” can never hold: its parts exclude each other.
+    }
+    .hint = Correct or take out one of the parts. Where either may hold, use “any of these”.
+finding-empty-condition =
+    { $problem ->
+        [any] The condition of the rule “{ $id }” has an empty group “any of these”, which never holds.
+       *[all] The condition of the rule “{ $id }” has an empty group “all of these”, which always holds.
+    }
+    .hint = Add what belongs in the group, or remove the group.
+finding-text-missing-register =
+    { $register ->
+        [contract] Rules without the words of the contract: { $count }. The first is “{ $first }”.
+        [sorters] Rules without words for sorters: { $count }. The first is “{ $first }”.
+       *[residents] Rules without words or a reason for residents: { $count }. The first is “{ $first }”.
+    }
+    .hint = Enter them on the rule's screen, so that all three say the same.
+finding-unused-thing =
+    { $kind ->
+        [stream] No rule sends anything to the stream “{ $id }”.
+        [channel] Neither a rule nor a hazard goes to the channel “{ $id }”.
+        [step] No rule asks for the step “{ $id }”.
+        [zone] Nothing differs in the zone “{ $id }”: no rule, container or stream names it.
+       *[machine] No rule names the machine “{ $id }”.
+    }
+    .hint = Leave it if it will be needed; otherwise remove it.
+finding-counts-as-broken =
+    { $problem ->
+        [unknown-fact] There is no fact “{ $fact }” whose values could count as another.
+        [unlisted-fact] “{ $fact }” has no list of values, so that none can count as another.
+        [unknown-value] “{ $value }” is not a value of “{ $fact }”.
+        [danger] “{ $fact }” is a danger: none of its values ever counts as another.
+        [nothing] Nothing is named that counts as “{ $value }” for “{ $fact }”.
+        [itself] “{ $value }” of “{ $fact }” counts as itself.
+        [twice] “{ $value }” of “{ $fact }” counts as two different values.
+        [circle] Values of “{ $fact }” count as each other in a circle, “{ $value }” among them.
+       *[chain] “{ $value }” of “{ $fact }” itself counts as another value, so nothing can count as it.
+    }
+    .hint = Choose values from the list. Each counts as one other value, which counts as itself alone.
+finding-season-broken =
+    { $problem ->
+        [reversed] The last day of the rule “{ $id }” is before its first: { $value }.
+       *[not-a-year-day] “{ $value }” is not a day of the year, so the season of the rule “{ $id }” cannot be read.
+    }
+    .hint = Write month and day, such as 11-01. A season may run over the new year; first and last days with a year may not.
+finding-container-rule-broken =
+    { $problem ->
+        [unknown-kind] “{ $value }” is not a kind of rule for the container “{ $id }”.
+        [twice] The container “{ $id }” has two rules of the kind “{ $value }”.
+        [limit] The limit “{ $value }” of the container “{ $id }” cannot be read.
+       *[unknown-dwelling] “{ $value }” is not a kind of home, so the container “{ $id }” is used at none.
+    }
+    .hint = Choose from the list, put both texts into one rule, or write a limit with its unit: 100 lb, 3 ft, 10%.
+finding-comparison-broken =
+    { $problem ->
+        [unknown-like] There is no everyday thing “{ $value }” to liken “{ $fact }” to.
+        [other-dimension] “{ $value }” says nothing about “{ $fact }”: it stands for another kind of measure.
+        [far] “{ $value }” is more than twice as large or as small as the measure given for “{ $fact }”.
+       *[unknown-period] “{ $value }” is not something “{ $fact }” can be counted per.
+    }
+    .hint = Choose one from the list, or leave the comparison out.
+
+## Ways to mend a finding, on buttons and in lists. Values are ids and texts of the program
+
+fix-replace = Put “{ $with }” in place of “{ $value }”
+fix-choose = Choose “{ $with }”
+fix-remove = Take out “{ $value }”
+fix-replace-fact = Compare “{ $with }” in place of “{ $fact }”
+fix-replace-value = Put “{ $with }” in place of “{ $value }”
+fix-remove-value = Take “{ $value }” out of the condition
+fix-replace-item-fact = Put the fact “{ $with }” in place of “{ $fact }”
+fix-remove-rule = Remove the rule “{ $rule }”
+fix-go-before = Let “{ $rule }” go before { $over }
+fix-not-before = Let “{ $rule }” no longer go before “{ $over }”
+fix-silence-undecided = Leave open what silence means
+fix-silence-ask = Open list: answer what no rule names with “not on the list, ask”
+fix-silence-closed = Closed list: refuse what no rule names
+fix-answer-yes = Draft a rule: “{ $item }” goes to “{ $stream }”
+fix-answer-no = Draft a rule: “{ $item }” is not taken and goes to “{ $stream }”
+fix-route = Send the hazard “{ $class }” to the channel “{ $channel }”
+fix-send-to = Send what the rule “{ $rule }” is about to the channel “{ $channel }”
+fix-collect = Collect “{ $stream }” in the zone “{ $zone }” too
+fix-except-zone = Let the rule “{ $rule }” not hold in the zone “{ $zone }”
+fix-own-ids = Give new ids: { $with }
+fix-remove-twins = Remove the copies that are the same in everything
+fix-swap-dates = Swap the first and the last day
+fix-drop-from = Drop the first day
+fix-drop-until = Drop the last day
+fix-drop-season = Drop the season
+fix-swap-position = Swap latitude and longitude
+fix-add-language = Publish in “{ $language }” too
+fix-remove-empty = Remove the empty groups
+fix-remove-unused = Remove “{ $id }”
+fix-drop-counting = Let nothing count as “{ $value }” for “{ $fact }”
+fix-clean-text = Take it out of the text
+# What a finding's list of ways is called, and what is said once one has been taken. $fix is one of the lines above.
+mend-title = Ways to mend it
+mend-done = Done: { $fix }. You can undo it.
+mend-gone = Nothing was changed: the program is no longer as it was when this was offered.

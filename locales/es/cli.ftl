@@ -25,10 +25,14 @@ cli-help =
       4  no se pudo escribir un archivo, o no se pudo abrir una dirección
       5  el objeto, la zona o la corriente que se pide no existe
 cli-help-check =
-    lidleaf check PROGRAM [--catalog FILE]
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
     Muestra todo lo hallado en un programa: primero los errores, luego las advertencias y los
     avisos, cada uno con un ejemplo y lo que hay que hacer. Termina con el código 1 si hay errores.
+
+    Con cada cosa se muestran maneras de corregirla, cada una con un número como 2.1. --fix 2.1
+    aplica esa manera, escribe el programa cambiado en el archivo que indica --out y muestra lo
+    que se halla en él. El programa que se leyó queda como estaba.
 cli-help-answer =
     lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
 
@@ -124,6 +128,8 @@ cli-place-program = en el campo «{ $field }» del programa
 cli-witness = por ejemplo { $item }
 cli-witness-answers = por ejemplo { $item } ({ $answers })
 cli-hint = qué hacer: { $hint }
+cli-mend = para corregirlo ({ $number }): { $fix }
+cli-mended = Hecho: { $fix }
 cli-check-clean = Nada que señalar: el programa se puede publicar.
 cli-count-errors =
     { $count ->
@@ -223,6 +229,8 @@ cli-usage-language = No hay mensajes en «{ $word }».
     .hint = Los hay en: { $known }.
 cli-usage-sheet = No existe la hoja «{ $word }».
     .hint = Escriba --sheet lid o --sheet postcard.
+cli-usage-fix = «{ $word }» no es el número de una manera de corregir algo.
+    .hint = lidleaf check PROGRAM las muestra, por ejemplo 2.1.
 cli-usage-other = No se pudo leer la orden: { $detail }.
     .hint = lidleaf --help muestra las órdenes.
 
@@ -272,6 +280,8 @@ cli-unknown-fact = «{ $fact }» no es un dato.
     .hint = Los datos son: { $known }.
 cli-unknown-value = «{ $value }» no es un valor del dato «{ $fact }».
     .hint = Acepta: { $known }.
+cli-unknown-fix = Nada de lo hallado en este programa tiene una manera de corregirlo con el número { $number }.
+    .hint = lidleaf check PROGRAM muestra los números; cambian cuando cambia el programa.
 cli-unknown-zone = No existe la zona de servicio «{ $zone }».
     .hint = Las zonas son: { $known }.
 cli-unknown-town = No hay ningún pueblo miembro «{ $town }» en la demostración.

@@ -348,6 +348,7 @@ finding-broken-item =
         [too-large] “{ $value }” para “{ $fact }” es demasiado grande para ser cierto.
         [unknown-part] No existe la parte “{ $value }”.
         [no-such-sides] Los lados indicados no dejan ningún tamaño posible: el más largo debe ser el más largo.
+        [no-range] Al intervalo de “{ $fact }” le falta el principio o el fin.
         [range-reversed] El intervalo “{ $value }” de “{ $fact }” va al revés.
        *[unknown-value] “{ $value }” no es un valor de “{ $fact }”.
     }
@@ -425,3 +426,135 @@ printed-entry =
 printed-withdrawn = retirada el { $day }
 printed-withdraw = Ya no está en uso
 printed-still-out = Sigue en uso
+finding-question-never-matters =
+    { $problem ->
+        [unknown] Está fijado qué cuenta cuando no se sabe “{ $fact }”, pero ninguna respuesta lo necesita.
+       *[open] Este objeto deja abierto “{ $fact }”, pero ninguna respuesta depende de ello.
+    }
+    .hint = Nadie lo pregunta. Déjelo así o escriba la regla que lo necesita.
+finding-steps-contradict = Una misma respuesta pide “{ $one }” y “{ $other }”, que no se pueden hacer a la vez. Reglas: { $rules }.
+    .hint = Quite uno de los dos pasos de su regla, o cambie una condición para que solo valga una de las reglas.
+finding-preparation-contradicts =
+    { $problem ->
+        [none] Quien sigue el paso “{ $step }” de la regla “{ $id }” hace que “{ $fact }” sea “{ $value }”, y entonces ninguna regla lo manda ahí.
+       *[rule] Quien sigue el paso “{ $step }” de la regla “{ $id }” hace que “{ $fact }” sea “{ $value }”, y entonces la regla “{ $other }” lo manda a otra parte.
+    }
+    .hint = Quite el paso de la regla, o haga que la regla valga también para lo que deja el paso.
+finding-site-never-used =
+    { $problem ->
+        [item] Se dice que el sitio “{ $id }” recibe “{ $item }”, que nunca se manda a un canal de este sitio.
+       *[site] Nunca se manda nada al sitio “{ $id }”.
+    }
+    .hint = Escriba una regla que mande algo a uno de sus canales, dele otro canal o quítelo de la lista.
+finding-no-site-takes =
+    { $problem ->
+        [refused] “{ $item }” se manda al canal “{ $id }”, pero ninguno de sus sitios lo recibe.
+       *[none] Cosas como “{ $item }” se mandan al canal “{ $id }”, que no tiene ningún sitio adonde ir.
+    }
+    .hint = Agregue un sitio, haga que uno de los sitios lo reciba o mándelo a otro canal.
+finding-item-without-name = El objeto “{ $id }” no tiene nombre que mostrar. Idiomas sin nombre: { $languages }.
+    .hint = Escriba su nombre en el idioma en que está escrito el programa.
+finding-name-twice = Los objetos “{ $id }” y “{ $other }” se llaman los dos “{ $name }” en “{ $language }”.
+    .hint = Dé a uno un nombre que los distinga. Los residentes eligen por el nombre.
+finding-banned-destination = “{ $item }” se manda al flujo “{ $stream }”, donde la ley lo prohíbe. Reglas: { $rules }.
+    .hint = Mándelo a otro flujo o canal, o corrija la prohibición donde está escrita.
+finding-impossible-condition =
+    { $problem ->
+        [fact] La condición de la regla “{ $id }” nunca se cumple: lo que pide de “{ $fact }” se excluye a sí mismo.
+       *[parts] La condición de la regla “{ $id }” nunca se cumple: sus partes se excluyen unas a otras.
+    }
+    .hint = Corrija o quite una de las partes. Si puede valer cualquiera, use “cualquiera de estas”.
+finding-empty-condition =
+    { $problem ->
+        [any] La condición de la regla “{ $id }” tiene un grupo vacío “cualquiera de estas”, que nunca se cumple.
+       *[all] La condición de la regla “{ $id }” tiene un grupo vacío “todas estas”, que siempre se cumple.
+    }
+    .hint = Agregue lo que va en el grupo o quite el grupo.
+finding-text-missing-register =
+    { $register ->
+        [contract] Reglas sin el texto del contrato: { $count }. La primera es “{ $first }”.
+        [sorters] Reglas sin texto para quienes clasifican: { $count }. La primera es “{ $first }”.
+       *[residents] Reglas sin texto ni razón para residentes: { $count }. La primera es “{ $first }”.
+    }
+    .hint = Escríbalos en la pantalla de la regla, para que los tres digan lo mismo.
+finding-unused-thing =
+    { $kind ->
+        [stream] Ninguna regla manda nada al flujo “{ $id }”.
+        [channel] Ni una regla ni un peligro van al canal “{ $id }”.
+        [step] Ninguna regla pide el paso “{ $id }”.
+        [zone] Nada cambia en la zona “{ $id }”: no la nombra ninguna regla, recipiente ni flujo.
+       *[machine] Ninguna regla nombra la máquina “{ $id }”.
+    }
+    .hint = Déjelo si va a hacer falta; si no, quítelo.
+finding-counts-as-broken =
+    { $problem ->
+        [unknown-fact] No existe el dato “{ $fact }” cuyos valores puedan contar como otro.
+        [unlisted-fact] “{ $fact }” no tiene lista de valores, así que ninguno puede contar como otro.
+        [unknown-value] “{ $value }” no es un valor de “{ $fact }”.
+        [danger] “{ $fact }” es un peligro: ninguno de sus valores cuenta nunca como otro.
+        [nothing] No se nombra nada que cuente como “{ $value }” en “{ $fact }”.
+        [itself] “{ $value }” de “{ $fact }” cuenta como sí mismo.
+        [twice] “{ $value }” de “{ $fact }” cuenta como dos valores distintos.
+        [circle] Hay valores de “{ $fact }” que cuentan unos como otros en círculo, entre ellos “{ $value }”.
+       *[chain] “{ $value }” de “{ $fact }” cuenta a su vez como otro valor, así que nada puede contar como él.
+    }
+    .hint = Elija valores de la lista. Cada uno cuenta como un solo otro valor, que cuenta solo como sí mismo.
+finding-season-broken =
+    { $problem ->
+        [reversed] El último día de la regla “{ $id }” es anterior al primero: { $value }.
+       *[not-a-year-day] “{ $value }” no es un día del año, así que no se puede leer la temporada de la regla “{ $id }”.
+    }
+    .hint = Escriba mes y día, como 11-01. Una temporada puede pasar de un año al otro; el primer y el último día con año, no.
+finding-container-rule-broken =
+    { $problem ->
+        [unknown-kind] “{ $value }” no es una clase de regla para el recipiente “{ $id }”.
+        [twice] El recipiente “{ $id }” tiene dos reglas de la clase “{ $value }”.
+        [limit] El límite “{ $value }” del recipiente “{ $id }” no se puede leer.
+       *[unknown-dwelling] “{ $value }” no es un tipo de vivienda, así que el recipiente “{ $id }” no se usa en ninguna.
+    }
+    .hint = Elija de la lista, junte los dos textos en una regla o escriba el límite con su unidad: 100 lb, 3 ft, 10%.
+finding-comparison-broken =
+    { $problem ->
+        [unknown-like] No existe la cosa cotidiana “{ $value }” con que comparar “{ $fact }”.
+        [other-dimension] “{ $value }” no dice nada de “{ $fact }”: representa otra clase de medida.
+        [far] “{ $value }” es más de dos veces mayor o menor que la medida dada para “{ $fact }”.
+       *[unknown-period] “{ $fact }” no se puede contar por “{ $value }”.
+    }
+    .hint = Elija una de la lista o deje la comparación fuera.
+
+## Maneras de corregir lo hallado
+
+fix-replace = Poner “{ $with }” en lugar de “{ $value }”
+fix-choose = Elegir “{ $with }”
+fix-remove = Quitar “{ $value }”
+fix-replace-fact = Comparar “{ $with }” en lugar de “{ $fact }”
+fix-replace-value = Poner “{ $with }” en lugar de “{ $value }”
+fix-remove-value = Quitar “{ $value }” de la condición
+fix-replace-item-fact = Poner el dato “{ $with }” en lugar de “{ $fact }”
+fix-remove-rule = Quitar la regla “{ $rule }”
+fix-go-before = Hacer que “{ $rule }” vaya antes que { $over }
+fix-not-before = Hacer que “{ $rule }” ya no vaya antes que “{ $over }”
+fix-silence-undecided = Dejar sin decidir qué significa el silencio
+fix-silence-ask = Lista abierta: responder “no está en la lista, pregunte” a lo que ninguna regla nombra
+fix-silence-closed = Lista cerrada: no recibir lo que ninguna regla nombra
+fix-answer-yes = Borrador de regla: “{ $item }” va a “{ $stream }”
+fix-answer-no = Borrador de regla: “{ $item }” no se recibe y va a “{ $stream }”
+fix-route = Mandar el peligro “{ $class }” al canal “{ $channel }”
+fix-send-to = Mandar lo que trata la regla “{ $rule }” al canal “{ $channel }”
+fix-collect = Recoger “{ $stream }” también en la zona “{ $zone }”
+fix-except-zone = Hacer que la regla “{ $rule }” no valga en la zona “{ $zone }”
+fix-own-ids = Dar ids nuevos: { $with }
+fix-remove-twins = Quitar las copias que son iguales en todo
+fix-swap-dates = Intercambiar el primer día y el último
+fix-drop-from = Quitar el primer día
+fix-drop-until = Quitar el último día
+fix-drop-season = Quitar la temporada
+fix-swap-position = Intercambiar latitud y longitud
+fix-add-language = Publicar también en “{ $language }”
+fix-remove-empty = Quitar los grupos vacíos
+fix-remove-unused = Quitar “{ $id }”
+fix-drop-counting = Que nada cuente como “{ $value }” en “{ $fact }”
+fix-clean-text = Quitarlo del texto
+mend-title = Maneras de corregirlo
+mend-done = Hecho: { $fix }. Se puede deshacer.
+mend-gone = No se cambió nada: el programa ya no está como cuando se ofreció esto.

@@ -11,7 +11,7 @@ use guide_data::standard::{
     CATEGORIES, CHANNEL_KINDS, COMPARISONS, CONTAINER_KINDS, CONTAINER_RULES, PERIODS, PREPARATIONS, REASONS,
     STREAM_KINDS,
 };
-use guide_data::{Catalog, FACTS, FINDING_CODES, FactKind, HAZARDS, PARTS, Tier};
+use guide_data::{Catalog, FACTS, FINDING_CODES, FIX_CODES, FactKind, HAZARDS, PARTS, Tier};
 use locales::check::{self, Fault, FaultKind, Literal, Scan};
 use locales::supported;
 
@@ -109,6 +109,7 @@ fn data() -> BTreeMap<String, String> {
         add("item-", &[&item.id], "guide-data/data/catalog.json");
     }
     add("finding-", FINDING_CODES, "guide-data/src/findings/mod.rs");
+    add("fix-", &FIX_CODES.iter().map(|(code, _)| *code).collect::<Vec<_>>(), "guide-data/src/fix.rs");
     for code in preflight().keys() {
         add("preflight-", &[code], "print/src/finding.rs");
     }
@@ -167,6 +168,7 @@ fn no_message_is_left_over_from_an_id_that_is_gone() {
         "verdict-",
         "item-",
         "finding-",
+        "fix-",
         "preflight-",
     ];
     let faults: Vec<Fault> = families.iter().flat_map(|prefix| check::family(prefix, &data)).collect();
@@ -174,10 +176,12 @@ fn no_message_is_left_over_from_an_id_that_is_gone() {
 }
 
 #[test]
-fn findings_and_preflight_are_given_every_value_their_words_need() {
+fn findings_fixes_and_preflight_are_given_every_value_their_words_need() {
     let mut lacking = Vec::new();
     let english = check::english();
-    for (prefix, codes) in [("finding-", findings()), ("preflight-", preflight())] {
+    let owned = |names: &[&str]| names.iter().map(|&name| name.to_owned()).collect();
+    let fixes = FIX_CODES.iter().map(|(code, names)| ((*code).to_owned(), owned(names))).collect();
+    for (prefix, codes) in [("finding-", findings()), ("fix-", fixes), ("preflight-", preflight())] {
         for (code, given) in codes {
             for key in [format!("{prefix}{code}"), format!("{prefix}{code}.hint")] {
                 let needed = english.get(&key).map(|entry| entry.placeholders.clone()).unwrap_or_default();

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 use std::time::Duration;
 
-use guide_data::{Catalog, Change, Checked, Program, check, compare, program_texts};
+use guide_data::{Catalog, Change, Checked, Program, Trial, check, compare, find, program_texts};
 use leptos::prelude::*;
 
 use crate::browser;
@@ -154,6 +154,10 @@ pub(crate) struct Desk {
 
 /// Checking waits this long after an edit, so that typing is not held up.
 const CHECK_AFTER: Duration = Duration::from_millis(200);
+/// Ways to mend what was found are tried once nobody has typed for this long more.
+const TRY_AFTER: Duration = Duration::from_millis(400);
+/// Between two of them the screen may do something else.
+const TRY_NEXT: Duration = Duration::from_millis(10);
 
 impl Desk {
     /// An empty desk.
@@ -260,12 +264,29 @@ impl Desk {
         self.check_timer.set_value(timer);
     }
 
+    /// Tries ways to mend what was found, a few at a time, until the next edit: it takes the timer.
+    fn try_fixes(self, mut checked: Checked, mut trial: Trial, after: Duration) {
+        let timer = set_timeout_with_handle(
+            move || {
+                let program = self.program.get_untracked();
+                if trial.step(&program, &self.catalog.get_value(), &mut checked.findings) {
+                    self.try_fixes(checked, trial, TRY_NEXT);
+                } else {
+                    self.checked.set(Arc::new(checked));
+                }
+            },
+            after,
+        );
+        self.check_timer.set_value(timer.ok());
+    }
+
     /// Compiles, finds, compares, and shows the resident's panel the new guide.
     pub(crate) fn check_now(self) {
         let program = self.program.get_untracked();
         let catalog = self.catalog.get_value();
-        let mut checked = check(&program, &catalog);
+        let mut checked = find(&program, &catalog);
         checked.guide.fill_hours(&program);
+        let trial = Trial::new(&program, &catalog, &checked.findings);
         let baseline = self.baseline.get_untracked();
         let changes = if Arc::ptr_eq(&baseline, &program) || *baseline == *program {
             Vec::new()
@@ -277,7 +298,14 @@ impl Desk {
         let language = words.language().to_owned();
         let names = own_names(&program, &language);
         let words = Arc::new(words.over(program_texts(&program, &language), names, &guide));
+        let untried = Trial::is_needed(&checked.findings).then(|| checked.clone());
         self.checked.set(Arc::new(checked));
+        if let Some(timer) = self.check_timer.try_update_value(Option::take).flatten() {
+            timer.clear();
+        }
+        if let Some(checked) = untried {
+            self.try_fixes(checked, trial, TRY_AFTER);
+        }
         self.changes.set(Arc::new(changes));
         self.resident.guide.set(guide);
         // Everything on the screens hangs on the words: they are told only of words that changed.

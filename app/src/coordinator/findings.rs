@@ -1,6 +1,6 @@
 //! What is wrong with the program as it stands, with a case that shows it and the way to the place.
 
-use guide_data::{Finding, Severity, ValueLabel};
+use guide_data::{Finding, Fix, Severity, ValueLabel};
 use leptos::prelude::*;
 use locales::{Args, Value, t};
 
@@ -55,6 +55,29 @@ pub(crate) fn subject(words: &Words, item: &str, part: Option<&str>) -> String {
     }
 }
 
+/// What a fix does, in words.
+fn fix_words(words: &Words, fix: &Fix) -> String {
+    let key = format!("fix-{}", fix.code());
+    let args = fix.args();
+    let args = args.iter().map(|(name, value)| (*name, value.as_str()));
+    fill(words, &key, args).unwrap_or_else(|| fix.code().to_owned())
+}
+
+/// Applies a fix as one step of undo, and says so.
+fn mend(desk: Desk, done: RwSignal<String>, fix: &Fix) {
+    let words = desk.words.get_untracked();
+    // Every fix is a step of its own, however quickly one follows another.
+    let step = format!("fix {}", desk.edits.get_untracked());
+    let mut mended = Ok(());
+    desk.edit(&step, |program| mended = program.apply(fix));
+    done.set(match mended {
+        Ok(()) => t!(words.messages, "mend-done", fix = fix_words(&words, fix)),
+        Err(_) => t!(words.messages, "mend-gone"),
+    });
+    // The button goes with its finding: the keyboard's place is kept at the list.
+    browser::focus("findings-title");
+}
+
 /// The findings panel.
 #[component]
 pub(crate) fn Findings(desk: Desk) -> impl IntoView {
@@ -73,13 +96,15 @@ pub(crate) fn Findings(desk: Desk) -> impl IntoView {
         })
     };
     let shown = move || -> Vec<(usize, Finding)> { all.get().into_iter().take(SHOWN).enumerate().collect() };
+    let done = RwSignal::new(String::new());
     let publishable = move || count(Severity::Error) == 0;
     view! {
         <section id="findings" class="panel" aria-labelledby="findings-title">
-            <h2 id="findings-title">{move || desk.words.with(|w| t!(w.messages, "findings-title"))}</h2>
+            <h2 id="findings-title" tabindex="-1">{move || desk.words.with(|w| t!(w.messages, "findings-title"))}</h2>
             <p id="findings-count" role="status" aria-live="polite" class:good=publishable>{summary}</p>
+            <p id="findings-mended" role="status" aria-live="polite" class="quiet" dir="auto">{done}</p>
             <ul class="findings">
-                <For each=shown key=|(at, f)| format!("{at} {f:?}") let:entry>{one(desk, entry.1)}</For>
+                <For each=shown key=|(at, f)| format!("{at} {f:?}") let:entry>{one(desk, done, entry.1)}</For>
             </ul>
             {move || {
                 let more = all.with(Vec::len).saturating_sub(SHOWN);
@@ -89,7 +114,7 @@ pub(crate) fn Findings(desk: Desk) -> impl IntoView {
     }
 }
 
-fn one(desk: Desk, finding: Finding) -> AnyView {
+fn one(desk: Desk, done: RwSignal<String>, finding: Finding) -> AnyView {
     let w = desk.words.get_untracked();
     let severity = match finding.severity {
         Severity::Error => "error",
@@ -127,6 +152,21 @@ fn one(desk: Desk, finding: Finding) -> AnyView {
             browser::focus("screen-title");
         }
     };
+    let fixes: Vec<_> = finding
+        .fixes
+        .iter()
+        .cloned()
+        .map(|fix| {
+            let words = fix_words(&w, &fix);
+            let code = fix.code();
+            let go = move |_| mend(desk, done, &fix);
+            view! {
+                <li>
+                    <button type="button" class="plain" data-fix=code dir="auto" on:click=go>{words}</button>
+                </li>
+            }
+        })
+        .collect();
     view! {
         <li class=format!("finding is-{severity}") data-code=finding.code.clone() data-severity=severity>
             <button type="button" class="finding-go" on:click=go>
@@ -136,6 +176,9 @@ fn one(desk: Desk, finding: Finding) -> AnyView {
             </button>
             {witness.map(|text| view! { <p class="witness" dir="auto">{text}</p> })}
             {hint.map(|text| view! { <p class="quiet" dir="auto">{text}</p> })}
+            {(!fixes.is_empty()).then(|| view! {
+                <ul class="mends" aria-label=t!(w.messages, "mend-title")>{fixes}</ul>
+            })}
         </li>
     }
     .into_any()

@@ -1,15 +1,16 @@
 //! `lidleaf check`.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-use guide_data::{Finding, Severity};
+use guide_data::{Finding, Fix, Program, Severity};
 use locales::{Messages, t};
 use serde::Serialize;
 
+use crate::args::FixNumber;
 use crate::commands::fill;
 use crate::exit::Exit;
 use crate::files;
-use crate::problem::Outcome;
+use crate::problem::{Outcome, Problem};
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty};
 use crate::words::Words;
@@ -22,6 +23,16 @@ struct Told<'f> {
     message: String,
     #[serde(skip_serializing_if = "Option::is_none")]
     hint: Option<String>,
+    /// The ways to mend it in words, with what `--fix` takes; the edits themselves are in `fixes`.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    mend: Vec<Way>,
+}
+
+/// A way to mend a finding.
+#[derive(Serialize)]
+struct Way {
+    number: String,
+    message: String,
 }
 
 #[derive(Serialize)]
@@ -36,18 +47,43 @@ struct Findings<'f> {
     findings: Vec<Told<'f>>,
 }
 
-pub(crate) fn check(program: &Path, catalog: Option<&Path>, voice: &Voice) -> Outcome<Report> {
-    let program = files::program(program)?;
+pub(crate) fn check(
+    program: &Path,
+    catalog: Option<&Path>,
+    mend: Option<&(FixNumber, PathBuf)>,
+    voice: &Voice,
+) -> Outcome<Report> {
+    let mut program = files::program(program)?;
     let catalog = files::catalog(catalog)?;
-    let checked = guide_data::check(&program, &catalog);
+    let mut checked = guide_data::check(&program, &catalog);
+    let mut done = String::new();
+    if let Some((number, out)) = mend {
+        let fix = take(&mut program, &checked.findings, *number)?;
+        checked = guide_data::check(&program, &catalog);
+        files::write(out, program.to_json().as_bytes())?;
+        if !voice.json {
+            done = t!(voice.messages, "cli-mended", fix = way(&fix, &voice.messages)) + "\n";
+            done.push_str(&t!(voice.messages, "cli-written", file = out.display().to_string()));
+            done.push_str("\n\n");
+        }
+    }
     let pack = language_pack(&program, &catalog, &voice.messages.lang().tag());
     let words = Words { messages: &voice.messages, pack: &pack };
     let text = if voice.json {
         json(&program.id, checked.publishable(), &checked.findings, &voice.messages)
     } else {
-        human(&checked.findings, words)
+        done + &human(&checked.findings, words)
     };
     Ok(Report { text, exit: if checked.publishable() { Exit::Done } else { Exit::Errors } })
+}
+
+/// Applies the numbered fix.
+fn take(program: &mut Program, findings: &[Finding], number: FixNumber) -> Outcome<Fix> {
+    let unknown = || Problem::new(Exit::NotFound, "cli-unknown-fix").with("number", number.to_string());
+    let finding = findings.get(number.finding - 1).ok_or_else(unknown)?;
+    let fix = finding.fixes.get(number.fix - 1).ok_or_else(unknown)?;
+    program.apply(fix).map_err(|_| unknown())?;
+    Ok(fix.clone())
 }
 
 /// All findings as JSON.
@@ -62,10 +98,12 @@ pub(crate) fn json(program: &str, publishable: bool, findings: &[Finding], messa
         notices: count(findings, Severity::Notice),
         findings: findings
             .iter()
-            .map(|finding| Told {
+            .enumerate()
+            .map(|(at, finding)| Told {
                 finding,
                 message: message(finding, messages),
                 hint: hint(finding, messages),
+                mend: ways(at, finding, messages),
             })
             .collect(),
     })
@@ -78,8 +116,8 @@ pub(crate) fn human(findings: &[Finding], words: Words<'_>) -> String {
         return t!(messages, "cli-check-clean") + "\n";
     }
     let mut text = String::new();
-    for finding in findings {
-        tell(finding, words, &mut text);
+    for (at, finding) in findings.iter().enumerate() {
+        tell(at, finding, words, &mut text);
     }
     let errors = count(findings, Severity::Error);
     let counts: Vec<String> = [
@@ -101,7 +139,7 @@ pub(crate) fn human(findings: &[Finding], words: Words<'_>) -> String {
     text
 }
 
-fn tell(finding: &Finding, words: Words<'_>, text: &mut String) {
+fn tell(at: usize, finding: &Finding, words: Words<'_>, text: &mut String) {
     let messages = words.messages;
     let severity = messages.t(severity_key(finding.severity), &locales::args!());
     let message = message(finding, messages);
@@ -124,7 +162,23 @@ fn tell(finding: &Finding, words: Words<'_>, text: &mut String) {
     if let Some(hint) = hint(finding, messages) {
         line(t!(messages, "cli-hint", hint = hint));
     }
+    for way in ways(at, finding, messages) {
+        line(t!(messages, "cli-mend", number = way.number, fix = way.message));
+    }
     text.push_str("\n\n");
+}
+
+/// The ways to mend a finding, numbered by its place in the list.
+fn ways(at: usize, finding: &Finding, messages: &Messages) -> Vec<Way> {
+    let number = |fix: usize| FixNumber { finding: at + 1, fix: fix + 1 }.to_string();
+    let fixes = finding.fixes.iter().enumerate();
+    fixes.map(|(fix, edit)| Way { number: number(fix), message: way(edit, messages) }).collect()
+}
+
+fn way(fix: &Fix, messages: &Messages) -> String {
+    let key = format!("fix-{}", fix.code());
+    let args = fix.args().into_iter().map(|(name, value)| (name.to_owned(), value)).collect();
+    fill(messages, &key, &args).unwrap_or(key)
 }
 
 fn message(finding: &Finding, messages: &Messages) -> String {

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use super::{Finding, Place, Severity, Subject};
 use crate::ask::Given;
 use crate::domain::Variable;
+use crate::fix::Fix;
 use crate::guide::Outcome;
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
@@ -16,6 +17,10 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             continue;
         };
         let elsewhere = |o: &Outcome| o.stream.as_ref().is_some_and(|s| !zone.streams.contains(s));
+        // Mostly nothing leads elsewhere, and no item need be looked at.
+        if !guide.outcomes.iter().any(elsewhere) {
+            continue;
+        }
         for item in &guide.items {
             for part in &item.subjects {
                 let fixed = guide.with_value(part, zone_at, value);
@@ -30,6 +35,11 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
                 witness
                     .answers
                     .insert(0, ("zone".to_owned(), crate::ask::ValueLabel::Value(zone.id.clone())));
+                let collect = Fix::Collect { zone: zone.id.clone(), stream: stream.clone() };
+                let except = match rules.as_slice() {
+                    [rule] => Some(Fix::ExceptZone { rule: rule.clone(), zone: zone.id.clone() }),
+                    _ => None,
+                };
                 let first = rules.first().map_or("", String::as_str);
                 found.push(
                     Finding::new(
@@ -40,7 +50,8 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
                     .arg("zone", &zone.id)
                     .arg("stream", &stream)
                     .rules(&rules)
-                    .witness(Some(witness)),
+                    .witness(Some(witness))
+                    .tries(std::iter::once(collect).chain(except)),
                 );
             }
         }

@@ -1,27 +1,38 @@
 //! Two things of one kind have the same id, so that nobody can tell which is meant.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::{Finding, Place, Severity, Subject};
+use crate::fix::Fix;
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
     let program = subject.program;
     let mut count = |kind: &str, ids: Vec<&str>| {
         let mut seen: BTreeMap<&str, usize> = BTreeMap::new();
-        for id in ids {
+        for &id in &ids {
             *seen.entry(id).or_default() += 1;
         }
+        let taken: BTreeSet<&str> = ids.into_iter().collect();
         for (id, times) in seen {
-            if id.trim().is_empty() {
-                found.push(
-                    Finding::new(Severity::Error, "duplicate-id", Place::of(kind, "", "id")).arg("times", 0),
-                );
-            } else if times > 1 {
-                found.push(
-                    Finding::new(Severity::Error, "duplicate-id", Place::of(kind, id, "id"))
-                        .arg("times", times),
-                );
+            let nameless = id.trim().is_empty();
+            if !nameless && times == 1 {
+                continue;
             }
+            let (base, renamed) = if nameless { (kind, times) } else { (id, times - 1) };
+            let free = (1_usize..).map(|n| format!("{base}-{n}")).filter(|new| !taken.contains(new.as_str()));
+            let own = Fix::OwnIds {
+                kind: kind.to_owned(),
+                id: id.to_owned(),
+                with: free.skip(usize::from(!nameless)).take(renamed).collect(),
+            };
+            let twins = Fix::RemoveTwins { kind: kind.to_owned(), id: id.to_owned() };
+            let id = if nameless { "" } else { id };
+            let finding = Finding::new(Severity::Error, "duplicate-id", Place::of(kind, id, "id"));
+            found.push(if nameless {
+                finding.arg("times", 0).tries([own])
+            } else {
+                finding.arg("times", times).tries([twins, own])
+            });
         }
     };
     count("rule", program.rules.iter().map(|r| r.id.as_str()).collect());

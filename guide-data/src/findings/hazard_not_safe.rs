@@ -1,22 +1,28 @@
 //! A hazard class has no safe channel, or an authored rule would send it somewhere unsafe.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use super::{Finding, Place, Severity, Subject};
 use crate::facts::HAZARDS;
-use crate::guide::{Answered, Outcome};
-use crate::program::Tier;
+use crate::fix::Fix;
+use crate::guide::{Answered, GuideItem, Outcome};
+use crate::program::{Channel, Tier};
 use crate::ruleset::{is_acknowledged, safe_classes};
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
     routes(subject, found);
+    let items: BTreeMap<&str, &GuideItem> =
+        subject.compiled.guide.items.iter().map(|i| (i.id.as_str(), i)).collect();
     for rule in subject.program.rules.iter().filter(|r| r.verdict.is_some()) {
-        let classes = named_hazards(subject, rule);
+        let classes = named_hazards(subject, &items, rule);
         if is_acknowledged(rule) {
             if rule.tier == Tier::Safety {
                 let by = rule.acknowledgement.as_ref().map_or("", |a| a.by.as_str());
                 found.push(
                     Finding::new(Severity::Warning, "hazard-acknowledged", Place::of("rule", &rule.id, ""))
                         .arg("by", by)
-                        .rules(std::slice::from_ref(&rule.id)),
+                        .rules(std::slice::from_ref(&rule.id))
+                        .tries([Fix::RemoveRule { rule: rule.id.clone() }]),
                 );
             }
             continue;
@@ -27,7 +33,15 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
                 .arg("class", class)
                 .arg("problem", "rule")
                 .rules(std::slice::from_ref(&rule.id));
-            found.push(finding.witness(witness(subject, class)));
+            // A channel that takes all the rule is about, so that one edit is enough.
+            let takes = |c: &&Channel| classes.iter().all(|class| c.safe_for.contains(class));
+            let send = subject
+                .program
+                .channels
+                .iter()
+                .filter(takes)
+                .map(|c| Fix::SendTo { rule: rule.id.clone(), channel: c.id.clone() });
+            found.push(finding.witness(witness(subject, class)).tries(send));
         }
     }
 }
@@ -41,6 +55,7 @@ fn routes(subject: &Subject<'_>, found: &mut Vec<Finding>) {
                 .arg("class", class)
                 .arg("channel", channel)
                 .arg("problem", problem)
+                .fixes(safe_routes(subject, class))
         };
         let route = subject.program.hazards.get(*class).map_or("", |h| h.channel.as_str());
         match subject.program.channel(route) {
@@ -52,6 +67,18 @@ fn routes(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             Some(_) => {}
         }
     }
+}
+
+/// The channels that are marked safe for a class already: to mark one is nobody's guess.
+fn safe_routes(subject: &Subject<'_>, class: &str) -> Vec<Fix> {
+    let mut seen = BTreeSet::new();
+    subject
+        .program
+        .channels
+        .iter()
+        .filter(|c| seen.insert(c.id.as_str()) && c.safe_for.iter().any(|s| s == class))
+        .map(|c| Fix::Route { class: class.to_owned(), channel: c.id.clone() })
+        .collect()
 }
 
 /// A case of the class among the catalog's items.
@@ -67,7 +94,11 @@ fn witness(subject: &Subject<'_>, class: &str) -> Option<crate::paths::Witness> 
 
 /// The hazard classes that a rule of the safety tier claims to decide about, from the cases in
 /// which it applies beside a class.
-fn named_hazards(subject: &Subject<'_>, rule: &crate::program::Rule) -> Vec<String> {
+fn named_hazards(
+    subject: &Subject<'_>,
+    by_id: &BTreeMap<&str, &GuideItem>,
+    rule: &crate::program::Rule,
+) -> Vec<String> {
     let mut classes: Vec<String> = Vec::new();
     if rule.tier != Tier::Safety {
         return classes;
@@ -81,7 +112,7 @@ fn named_hazards(subject: &Subject<'_>, rule: &crate::program::Rule) -> Vec<Stri
     let mut items = Vec::new();
     positive_values(when, "item", &mut items);
     let guide = &subject.compiled.guide;
-    for item in guide.items.iter().filter(|i| items.contains(&i.id)) {
+    for item in items.iter().filter_map(|id| by_id.get(id.as_str())) {
         for outcome in item.subjects.iter().flat_map(|s| guide.reached(s)) {
             let beaten = outcome.rules.first().is_some_and(|r| r.starts_with("safety."));
             if beaten && outcome.verdict == Answered::Elsewhere {

@@ -2,6 +2,7 @@
 //! Nothing is ever shown as markup; the finding tells the coordinator what will be seen.
 
 use super::{Finding, Place, Severity, Subject};
+use crate::fix::Fix;
 use crate::words::each_text;
 
 pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
@@ -18,7 +19,12 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
                             .arg("key", key)
                             .arg("language", language)
                             .arg("problem", problem)
-                            .arg("shown", hit),
+                            .arg("shown", hit)
+                            .tries([Fix::CleanText {
+                                key: key.to_owned(),
+                                language: language.clone(),
+                                problem: problem.to_owned(),
+                            }]),
                     );
                 }
             }
@@ -28,7 +34,7 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
 
 /// Embedding and override characters of the Unicode bidirectional algorithm (UAX #9, table of
 /// explicit formatting characters): they reach beyond the text they stand in.
-fn turns_direction(c: char) -> bool {
+pub(crate) fn turns_direction(c: char) -> bool {
     matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}')
 }
 

@@ -1,11 +1,14 @@
 //! One small program for each finding, and the finding it must give. The programs are a base that
 //! is clean, changed in one place.
 
+use std::collections::BTreeMap;
+
 use serde_json::{Value, json};
 
-use super::{Checked, FINDING_CODES, Severity, check};
+use super::{Checked, FINDING_CODES, Finding, Severity, check};
 use crate::ask::Step;
 use crate::catalog::Catalog;
+use crate::fix::{FIX_CODES, Fix};
 use crate::program::Program;
 
 fn catalog() -> Catalog {
@@ -20,14 +23,15 @@ fn catalog() -> Catalog {
 fn base() -> Value {
     let provenance =
         json!({"decided-by": "Coordinator", "source": "Contract 4.2", "confirmed": "2026-05-01"});
+    let texts = json!({"contract": "As in 4.2", "sorters": {"en": "Line 2"}});
     json!({
         "id": "clean", "name": {"en": "Clean"}, "source-language": "en", "languages": ["en"],
         "guide-url": "https://example.org/",
         "streams": [{"id": "recycling", "kind": "recycling", "name": {"en": "Recycling"}, "containers": [
             {"id": "cart", "kind": "cart", "name": {"en": "Blue cart"}, "colour": "#205080"}]},
             {"id": "refuse", "kind": "refuse", "name": {"en": "Refuse"}}],
-        "zones": [{"id": "town", "name": {"en": "Town"}, "households": 10},
-                  {"id": "hills", "name": {"en": "Hills"}, "households": 3}],
+        "zones": [{"id": "town", "name": {"en": "Town"}, "households": 10, "centre": {"lat": 41.6, "lon": -52.1}},
+                  {"id": "hills", "name": {"en": "Hills"}, "households": 3, "centre": {"lat": 41.8, "lon": -52.6}}],
         "channels": [{"id": "hhw", "kind": "hazardous-waste", "name": {"en": "Hazardous waste"},
                       "safe-for": ["battery-lithium"]}],
         "sites": [{"id": "depot", "name": {"en": "Depot"}, "channels": ["hhw"], "hours": "Mo-Fr 08:00-16:00",
@@ -36,9 +40,9 @@ fn base() -> Value {
         "silence": "ask",
         "rules": [
             {"id": "full", "tier": "plant", "when": {"is": {"fact": "contents", "of": ["part-full"]}},
-             "verdict": "no", "stream": "refuse", "provenance": provenance},
+             "verdict": "no", "stream": "refuse", "reason": "soiled", "texts": texts, "provenance": provenance},
             {"id": "metal", "tier": "material", "when": {"is": {"fact": "material", "of": ["steel"]}},
-             "verdict": "yes", "stream": "recycling", "provenance": provenance}
+             "verdict": "yes", "stream": "recycling", "reason": "sells", "texts": texts, "provenance": provenance}
         ]
     })
 }
@@ -58,7 +62,8 @@ fn with(changes: &[(&str, Value)]) -> Program {
 }
 
 fn rule(id: &str, tier: &str, when: Value, place: Value) -> Value {
-    let mut rule = json!({"id": id, "tier": tier, "when": when, "provenance":
+    let mut rule = json!({"id": id, "tier": tier, "when": when, "reason": "sells",
+        "texts": {"contract": "As in 4.2", "sorters": {"en": "Line 2"}}, "provenance":
         {"decided-by": "Coordinator", "source": "Contract 4.2", "confirmed": "2026-05-01"}});
     for (key, value) in place.as_object().unwrap() {
         rule[key] = value.clone();
@@ -84,7 +89,9 @@ fn told(checked: &Checked) -> Vec<String> {
 }
 
 fn finds(changes: &[(&str, Value)], expected: &[&str]) {
-    let checked = check(&with(changes), &catalog());
+    let program = with(changes);
+    let checked = check(&program, &catalog());
+    every_fix_mends(&program, &checked);
     assert_eq!(told(&checked), expected, "{changes:?}");
     assert_eq!(checked.publishable(), !expected.iter().any(|e| e.starts_with("error")));
     for finding in &checked.findings {
@@ -94,11 +101,166 @@ fn finds(changes: &[(&str, Value)], expected: &[&str]) {
             finding.code
         );
         if let Some(witness) = &finding.witness {
+            assert!(checked.guide.replay(witness).is_some(), "{witness:?} cannot be met again");
             let at = checked.guide.item_index(&witness.item).unwrap();
             let step = checked.guide.next(at, &witness.known());
             assert!(matches!(step, Some(Step::Answer(_))), "{witness:?} leaves a question open");
         }
     }
+}
+
+fn errors(checked: &Checked) -> BTreeMap<String, usize> {
+    let mut counts = BTreeMap::new();
+    for finding in checked.findings.iter().filter(|f| f.severity == Severity::Error) {
+        *counts.entry(finding.code.clone()).or_default() += 1;
+    }
+    counts
+}
+
+/// Every fix offered makes its finding vanish and adds no error.
+fn every_fix_mends(program: &Program, checked: &Checked) {
+    let before = errors(checked);
+    for finding in &checked.findings {
+        for fix in &finding.fixes {
+            let mut mended = program.clone();
+            mended.apply(fix).unwrap_or_else(|e| panic!("{fix:?}: {}", e.code()));
+            let after = check(&mended, &catalog());
+            let same =
+                |f: &&Finding| (&f.code, &f.place, &f.args) == (&finding.code, &finding.place, &finding.args);
+            assert_eq!(after.findings.iter().find(same), None, "{fix:?} leaves it");
+            for (code, count) in errors(&after) {
+                assert!(count <= before.get(&code).copied().unwrap_or(0), "{fix:?} adds {code}: {after:?}");
+            }
+            // What is offered survives being written to a file, as machine output is.
+            let json = serde_json::to_string(fix).unwrap();
+            assert_eq!(&serde_json::from_str::<Fix>(&json).unwrap(), fix);
+            let known = FIX_CODES.iter().find(|(code, _)| *code == fix.code());
+            let names: Vec<&str> = fix.args().into_keys().collect();
+            let mut expected = known.expect("a code of the table").1.to_vec();
+            expected.sort_unstable();
+            assert!(expected.iter().all(|name| names.contains(name)), "{fix:?}: {names:?} {expected:?}");
+        }
+    }
+}
+
+/// The fixes offered for the findings of a code, in short form, in order.
+fn offers(changes: &[(&str, Value)], code: &str) -> Vec<String> {
+    let program = with(changes);
+    let checked = check(&program, &catalog());
+    every_fix_mends(&program, &checked);
+    let of_code = checked.findings.iter().filter(|f| f.code == code);
+    of_code
+        .flat_map(|f| &f.fixes)
+        .map(|fix| {
+            let args = fix.args();
+            let with = args.get("with").or_else(|| args.get("channel")).or_else(|| args.get("stream"));
+            match with.or_else(|| args.get("over")).or_else(|| args.get("value")) {
+                Some(with) => format!("{} {with}", fix.code()),
+                None => fix.code().to_owned(),
+            }
+        })
+        .collect()
+}
+
+#[test]
+fn fixes_are_offered_one_for_each_way_to_decide() {
+    let never = json!({"is": {"fact": "material", "of": ["glass"]}});
+    assert_eq!(
+        offers(&[("/silence", json!("undecided")), ("/rules/1/when", never.clone())], "uncovered-case"),
+        ["answer-yes recycling", "answer-no refuse", "silence-ask", "silence-closed"]
+    );
+    assert_eq!(offers(&[("/rules/1/when", never)], "rule-never-applies"), ["remove-rule"]);
+    let glass = |stream: &str, verdict: &str| {
+        rule(stream, "material", json!({"all": []}), json!({"verdict": verdict, "stream": stream}))
+    };
+    assert_eq!(
+        offers(&[("/rules/-", glass("refuse", "no"))], "conflicting-rules"),
+        ["go-before refuse", "go-before metal"]
+    );
+    assert_eq!(offers(&[("/hazards", json!({}))], "hazard-not-safe"), ["route hhw"]);
+    // No channel is marked safe by a guess.
+    assert_eq!(offers(&[("/channels/0/safe-for", json!([]))], "hazard-not-safe"), Vec::<String>::new());
+    assert_eq!(offers(&[("/rules/1/stream", json!("recyling"))], "broken-reference"), ["replace recycling"]);
+    assert_eq!(offers(&[("/rules/1/stream", Value::Null)], "broken-reference"), ["choose recycling"]);
+    assert_eq!(
+        offers(&[("/rules/1/prepare", json!(["flaten"]))], "broken-reference"),
+        ["replace flatten", "remove flaten"]
+    );
+    assert_eq!(offers(&[("/rules/0/id", json!("metal"))], "duplicate-id"), ["own-ids metal-2"]);
+    assert_eq!(
+        offers(&[("/zones/1/streams", json!(["refuse"]))], "destination-not-offered"),
+        ["collect recycling", "except-zone"]
+    );
+    assert_eq!(offers(&[("/name/en", json!("Clean <b>city</b>"))], "suspicious-text"), ["clean-text"]);
+    assert_eq!(
+        offers(&[("/streams/0/containers/0/colour", json!("205080"))], "unusable-setting"),
+        ["replace #205080", "remove 205080"]
+    );
+    assert_eq!(
+        offers(&[("/unknown", json!({"resin": "unredable"}))], "unusable-setting"),
+        ["replace unreadable", "remove unredable"]
+    );
+    // "No battery" is not offered in place of a slip about batteries.
+    assert_eq!(offers(&[("/unknown", json!({"battery": "yess"}))], "unusable-setting"), ["remove yess"]);
+    assert_eq!(
+        offers(&[("/sites/0/position", json!({"lat": 141.0, "lon": 0.0}))], "unusable-setting"),
+        ["swap-position"]
+    );
+    assert_eq!(
+        offers(&[("/sites/0/hours", json!("Mo–Fr 08:00–16:00"))], "unreadable-hours"),
+        ["replace Mo-Fr 08:00-16:00"]
+    );
+    let near = |when: Value| {
+        offers(
+            &[("/rules/-", rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"})))],
+            "broken-condition",
+        )
+    };
+    assert_eq!(near(json!({"is": {"fact": "formm", "of": ["cup"]}})), ["replace-fact form"]);
+    assert_eq!(
+        near(json!({"is": {"fact": "form", "of": ["cupp", "tub"]}})),
+        ["replace-value cup", "remove-value cupp"]
+    );
+    assert_eq!(
+        near(json!({"measure": {"fact": "middle-side", "under": "2"}})),
+        ["replace-value 2 in", "replace-value 2 cm"]
+    );
+    assert_eq!(near(json!({"measure": {"fact": "middle-side", "under": "-2 in"}})), ["replace-value 2 in"]);
+}
+
+#[test]
+fn a_fix_never_weakens_safety() {
+    // A named exception that is asleep because of a slip is not woken by a guess.
+    let asleep = rule(
+        "asleep",
+        "safety",
+        json!({"is": {"fact": "hazard", "of": ["battery-lithum"]}}),
+        json!({"verdict": "yes", "stream": "recycling",
+               "acknowledgement": {"by": "Fire marshal", "because": "Sealed box on every cart"}}),
+    );
+    assert_eq!(offers(&[("/rules/-", asleep)], "broken-condition"), Vec::<String>::new());
+    // An unsafe rule is sent to a safe channel; the exception itself can be taken back.
+    let wanted = json!({"is": {"fact": "hazard", "of": ["battery-lithium"]}});
+    let early = rule("early", "safety", wanted, json!({"verdict": "yes", "stream": "recycling"}));
+    assert_eq!(offers(&[("/rules/-", early.clone())], "hazard-not-safe"), ["send-to hhw"]);
+    let mut accepted = early;
+    accepted["acknowledgement"] =
+        json!({"by": "Fire marshal", "on": "2026-03-01", "because": "Sealed box on every cart"});
+    assert_eq!(offers(&[("/rules/-", accepted.clone())], "hazard-acknowledged"), ["remove-rule"]);
+    // In a circle, what keeps the exception down is not taken away.
+    let mut keeps = accepted.clone();
+    keeps["id"] = json!("keeps");
+    keeps["verdict"] = json!("elsewhere");
+    keeps["channel"] = json!("hhw");
+    keeps["overrides"] = json!(["early"]);
+    for key in ["stream", "acknowledgement"] {
+        keeps.as_object_mut().unwrap().remove(key);
+    }
+    accepted["overrides"] = json!(["keeps"]);
+    assert_eq!(
+        offers(&[("/rules/-", accepted), ("/rules/-", keeps)], "circular-override"),
+        ["not-before keeps"]
+    );
 }
 
 #[test]
@@ -206,11 +368,19 @@ fn overrides_in_a_circle_are_told() {
 fn a_hazard_needs_a_safe_channel() {
     finds(
         &[("/hazards", json!({}))],
-        &["error hazard-not-safe no-channel at hazard battery-lithium.channel"],
+        &[
+            "error hazard-not-safe no-channel at hazard battery-lithium.channel",
+            "warning site-never-used site at site depot.channels",
+            "notice unused-thing at channel hhw",
+        ],
     );
     finds(
         &[("/hazards/battery-lithium/channel", json!("nowhere"))],
-        &["error hazard-not-safe unknown-channel at hazard battery-lithium.channel"],
+        &[
+            "error hazard-not-safe unknown-channel at hazard battery-lithium.channel",
+            "warning site-never-used site at site depot.channels",
+            "notice unused-thing at channel hhw",
+        ],
     );
     finds(
         &[("/channels/0/safe-for", json!([]))],
@@ -288,13 +458,22 @@ fn conditions_that_cannot_be_read_hold_never_and_are_told() {
 
 #[test]
 fn references_must_lead_somewhere() {
-    finds(&[("/rules/1/stream", json!("blue"))], &["error broken-reference at rule metal.stream"]);
-    finds(&[("/rules/1/stream", Value::Null)], &["error broken-reference at rule metal.stream"]);
+    let unused = "notice unused-thing at stream recycling";
+    finds(&[("/rules/1/stream", json!("blue"))], &["error broken-reference at rule metal.stream", unused]);
+    finds(&[("/rules/1/stream", Value::Null)], &["error broken-reference at rule metal.stream", unused]);
+    finds(
+        &[("/rules/1/banned-from", json!(["blue"]))],
+        &["error broken-reference at rule metal.banned-from"],
+    );
+    finds(&[("/sites/0/refuses", json!(["gone"]))], &["error broken-reference at site depot.refuses"]);
     finds(&[("/rules/1/prepare", json!(["polish"]))], &["error broken-reference at rule metal.prepare"]);
     finds(&[("/rules/1/reason", json!("because"))], &["error broken-reference at rule metal.reason"]);
     finds(&[("/rules/1/overrides", json!(["gone"]))], &["error broken-reference at rule metal.overrides"]);
     finds(&[("/rules/1/overrides", json!(["full"]))], &["error broken-reference at rule metal.overrides"]);
-    finds(&[("/sites/0/channels", json!(["gone"]))], &["error broken-reference at site depot.channels"]);
+    finds(
+        &[("/sites/0/channels", json!(["gone"]))],
+        &["error broken-reference at site depot.channels", "warning no-site-takes none at channel hhw"],
+    );
 }
 
 #[test]
@@ -364,7 +543,10 @@ fn the_rest() {
         &["error unusable-setting at site depot.position"],
     );
     finds(
-        &[("/items", json!([{"id": "thing", "category": "metal", "facts": {"middle-side": "2"}}]))],
+        &[
+            ("/items", json!([{"id": "thing", "category": "metal", "facts": {"middle-side": "2"}}])),
+            ("/item-names", json!({"thing": {"en": "Thing"}})),
+        ],
         &["error broken-item no-unit at item thing.middle-side", "notice not-listed at item thing"],
     );
 }
@@ -425,4 +607,338 @@ fn a_printed_line_that_is_no_longer_true_is_shown_until_the_sheet_is_withdrawn()
     let mut withdrawn = sheet(json!({"item": "can", "verdict": "no"}));
     withdrawn[0]["withdrawn"] = json!("2027-01-01");
     finds(&[("/printed", withdrawn)], &[]);
+}
+
+#[test]
+fn questions_that_never_matter_are_told() {
+    let open = json!([{"id": "thing", "category": "metal", "facts": {"material": "steel"},
+        "open": {"wet": {"among": {"no": 1, "yes": 1}}, "contents": {"among": {"empty": 1, "part-full": 1}}}}]);
+    let named = json!({"thing": {"en": "Thing"}});
+    finds(
+        &[("/items", open), ("/item-names", named)],
+        &["notice question-never-matters open at item thing.wet"],
+    );
+    let unknown = json!({"resin": "unreadable", "contents": "empty"});
+    finds(
+        &[("/unknown", unknown.clone())],
+        &["notice question-never-matters unknown at program resin.unknown"],
+    );
+    assert_eq!(offers(&[("/unknown", unknown)], "question-never-matters"), ["remove unreadable"]);
+}
+
+#[test]
+fn steps_that_exclude_each_other_are_told() {
+    let flat = || json!(["flatten", "do-not-flatten"]);
+    finds(&[("/rules/1/prepare", flat())], &["warning steps-contradict at rule metal.prepare"]);
+    assert_eq!(
+        offers(&[("/rules/1/prepare", flat())], "steps-contradict"),
+        ["remove flatten", "remove do-not-flatten"]
+    );
+    // From two rules as well, one of which only adds steps.
+    let adds = rule(
+        "adds",
+        "program",
+        json!({"is": {"fact": "form", "of": ["can"]}}),
+        json!({"prepare": ["crush"]}),
+    );
+    let program = with(&[("/rules/1/prepare", json!(["do-not-crush"])), ("/rules/-", adds)]);
+    let checked = check(&program, &catalog());
+    assert_eq!(told(&checked), ["warning steps-contradict at rule metal.prepare"]);
+    assert_eq!(checked.findings[0].rules, ["metal", "adds"]);
+    every_fix_mends(&program, &checked);
+}
+
+#[test]
+fn a_step_after_which_another_answer_holds_is_told_with_the_case() {
+    let flat = |place: Value| {
+        rule(
+            "flat",
+            "plant",
+            json!({"all": [{"is": {"fact": "flattened", "of": ["yes"]}}, {"is": {"fact": "form", "of": ["can"]}}]}),
+            place,
+        )
+    };
+    let no = json!({"verdict": "no", "stream": "refuse"});
+    let changes = [("/rules/1/prepare", json!(["flatten"])), ("/rules/-", flat(no.clone()))];
+    finds(
+        &changes,
+        &[
+            "warning rule-never-applies at rule flat",
+            "warning preparation-contradicts rule at rule metal.prepare",
+        ],
+    );
+    let checked = check(&with(&changes), &catalog());
+    let finding = checked.findings.iter().find(|f| f.code == "preparation-contradicts").unwrap();
+    // The part-full can is refused either way: the case is the empty one.
+    assert_eq!(
+        format!("{:?}", finding.witness.as_ref().unwrap().answers),
+        r#"[("contents", Value("empty"))]"#
+    );
+    assert_eq!(finding.args["other"], "flat");
+    assert_eq!(offers(&changes, "preparation-contradicts"), ["remove flatten"]);
+    // A step that leads to the same place is no contradiction, and neither is one that no rule
+    // looks at.
+    let same = json!({"verdict": "yes", "stream": "recycling"});
+    finds(
+        &[("/rules/1/prepare", json!(["flatten"])), ("/rules/-", flat(same))],
+        &["warning rule-never-applies at rule flat"],
+    );
+    finds(&[("/rules/1/prepare", json!(["flatten"]))], &[]);
+    // The condition asks for what the step undoes.
+    let full = json!({"all": [{"is": {"fact": "material", "of": ["steel"]}},
+                             {"is": {"fact": "flattened", "of": ["no"]}}]});
+    finds(
+        &[("/rules/1/when", full), ("/rules/1/prepare", json!(["flatten"]))],
+        &["warning preparation-contradicts none at rule metal.prepare"],
+    );
+}
+
+#[test]
+fn sites_and_what_is_sent_to_them_fit() {
+    finds(&[("/sites", json!([]))], &["warning no-site-takes none at channel hhw"]);
+    finds(
+        &[("/sites/0/accepts", json!(["can"]))],
+        &[
+            "warning no-site-takes refused at channel hhw",
+            "warning site-never-used item at site depot.accepts",
+        ],
+    );
+    finds(&[("/sites/0/accepts", json!(["cell"]))], &[]);
+    let refuses = [("/sites/0/refuses", json!(["cell"]))];
+    finds(&refuses, &["warning no-site-takes refused at channel hhw"]);
+    assert_eq!(offers(&refuses, "no-site-takes"), ["remove cell"]);
+    finds(
+        &[
+            ("/channels/-", json!({"id": "yard", "kind": "drop-off", "name": {"en": "Yard"}})),
+            (
+                "/sites/-",
+                json!({"id": "yard", "name": {"en": "Yard"}, "channels": ["yard"],
+                                "hours": "Sa 08:00-16:00", "position": {"lat": 41.6, "lon": -52.1}}),
+            ),
+        ],
+        &["warning site-never-used site at site yard.channels", "notice unused-thing at channel yard"],
+    );
+}
+
+#[test]
+fn items_of_the_program_have_names_of_their_own() {
+    let thing = |id: &str| json!({"id": id, "category": "metal", "facts": {"material": "steel"}});
+    finds(&[("/items", json!([thing("thing")]))], &["error item-without-name at item thing.name"]);
+    // An item that the catalog has as well is called what it calls it.
+    finds(&[("/items", json!([thing("can")]))], &["warning rule-never-applies at rule full"]);
+    let names = json!({"one": {"en": "Thing | gadget"}, "two": {"en": "thing"}});
+    finds(
+        &[("/items", json!([thing("one"), thing("two")])), ("/item-names", names)],
+        &["warning name-twice at item two.en"],
+    );
+}
+
+#[test]
+fn nothing_is_sent_where_law_bans_it() {
+    finds(
+        &[("/rules/1/banned-from", json!(["recycling"]))],
+        &["error banned-destination at rule metal.stream"],
+    );
+    // A rule without a verdict bans whatever decides.
+    let ban = rule("ban", "program", json!({"all": []}), json!({"banned-from": ["recycling"]}));
+    let checked = check(&with(&[("/rules/-", ban)]), &catalog());
+    assert_eq!(told(&checked), ["error banned-destination at rule metal.stream"]);
+    assert_eq!(checked.findings[0].rules, ["metal", "ban"]);
+    finds(&[("/rules/1/banned-from", json!(["refuse"]))], &[]);
+}
+
+#[test]
+fn conditions_that_exclude_themselves_are_told() {
+    let never = "warning rule-never-applies at rule x";
+    let x = |when: Value| rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"}));
+    let reversed = json!({"measure": {"fact": "middle-side", "at-least": "5 in", "under": "2 in"}});
+    finds(&[("/rules/-", x(reversed.clone()))], &["error impossible-condition fact at rule x.when", never]);
+    assert_eq!(
+        offers(&[("/rules/-", x(reversed))], "impossible-condition"),
+        ["remove-value 5 in", "remove-value 2 in"]
+    );
+    let steel = json!({"is": {"fact": "material", "of": ["steel"]}});
+    let glass = json!({"is": {"fact": "material", "of": ["glass"]}});
+    finds(
+        &[("/rules/-", x(json!({"all": [steel, glass]})))],
+        &["error impossible-condition fact at rule x.when", never],
+    );
+    finds(
+        &[("/rules/-", x(json!({"all": [{"any": [steel, glass]}, {"not": {"any": [steel, glass]}}]})))],
+        &["error impossible-condition parts at rule x.when", never],
+    );
+    // What merely no item of this catalog fits is only never met.
+    let no_item = json!({"all": [glass, {"is": {"fact": "form", "of": ["jar"]}}]});
+    finds(&[("/rules/-", x(no_item))], &[never]);
+}
+
+#[test]
+fn empty_groups_are_told() {
+    let x = |when: Value| rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"}));
+    let glass = json!({"is": {"fact": "material", "of": ["glass"]}});
+    let never = "warning rule-never-applies at rule x";
+    let any = json!({"any": []});
+    finds(&[("/rules/-", x(any.clone()))], &[never, "warning empty-condition any at rule x.when"]);
+    // To hold always is not what "any of nothing" meant.
+    assert_eq!(offers(&[("/rules/-", x(any.clone()))], "empty-condition"), Vec::<String>::new());
+    let inside = x(json!({"all": [glass, {"all": []}]}));
+    finds(&[("/rules/-", inside.clone())], &[never, "warning empty-condition all at rule x.when"]);
+    assert_eq!(offers(&[("/rules/-", inside)], "empty-condition"), ["remove-empty"]);
+}
+
+#[test]
+fn rules_have_all_three_texts() {
+    finds(
+        &[("/rules/1/texts", json!({})), ("/rules/1/reason", Value::Null)],
+        &[
+            "notice text-missing-register at rule metal.contract",
+            "notice text-missing-register at rule metal.residents",
+            "notice text-missing-register at rule metal.sorters",
+        ],
+    );
+}
+
+#[test]
+fn what_nothing_refers_to_is_told() {
+    let steps = [("/steps", json!({"polish": {"en": "Polish it"}}))];
+    finds(&steps, &["notice unused-thing at step polish"]);
+    assert_eq!(offers(&steps, "unused-thing"), ["remove-unused"]);
+    finds(
+        &[("/plant", json!({"machines": [{"id": "screen", "name": {"en": "Screen"}}]}))],
+        &["notice unused-thing at machine screen"],
+    );
+    finds(
+        &[("/streams/-", json!({"id": "glass", "kind": "glass", "name": {"en": "Glass"}}))],
+        &["notice unused-thing at stream glass"],
+    );
+    finds(&[("/zones/1/centre", Value::Null)], &["notice unused-thing at zone hills"]);
+}
+
+#[test]
+fn what_counts_as_what_is_checked() {
+    let entry = |fact: &str, these: &[&str], as_what: &str| json!({"fact": fact, "these": these, "count-as": as_what});
+    let green = || entry("colour", &["blue"], "green");
+    for (entries, problems, fixes) in [
+        (vec![green()], vec![], vec![]),
+        (vec![entry("colr", &["blue"], "green")], vec!["unknown-fact"], vec!["drop-counting green"]),
+        (
+            vec![entry("color", &["blue"], "green")],
+            vec!["unknown-fact"],
+            vec!["replace colour", "drop-counting green"],
+        ),
+        (vec![entry("mass", &["1 lb"], "2 lb")], vec!["unlisted-fact"], vec!["drop-counting 2 lb"]),
+        (vec![entry("battery", &["yes"], "no")], vec!["danger"], vec!["drop-counting no"]),
+        (vec![entry("colour", &["blu"], "green")], vec!["unknown-value"], vec!["replace blue", "remove blu"]),
+        (
+            vec![entry("colour", &["blue"], "gren")],
+            vec!["unknown-value"],
+            vec!["replace green", "drop-counting gren"],
+        ),
+        (vec![entry("colour", &[], "green")], vec!["nothing"], vec!["drop-counting green"]),
+        (vec![entry("colour", &["green", "blue"], "green")], vec!["itself"], vec!["remove green"]),
+        (
+            vec![green(), entry("colour", &["green"], "brown")],
+            vec!["chain"],
+            vec!["drop-counting green", "remove green"],
+        ),
+        (
+            vec![green(), entry("colour", &["green"], "blue")],
+            vec!["circle", "circle"],
+            vec!["drop-counting blue", "remove blue", "drop-counting green", "remove green"],
+        ),
+        (
+            vec![green(), entry("colour", &["blue"], "brown")],
+            vec!["twice"],
+            vec!["remove blue", "drop-counting green"],
+        ),
+    ] {
+        let program = with(&[("/counts-as", json!(entries))]);
+        let checked = check(&program, &catalog());
+        let found: Vec<&str> = checked
+            .findings
+            .iter()
+            .filter(|f| f.code == "counts-as-broken")
+            .map(|f| f.args["problem"].as_str())
+            .collect();
+        assert_eq!(found, problems, "{entries:?}");
+        assert_eq!(offers(&[("/counts-as", json!(entries))], "counts-as-broken"), fixes, "{entries:?}");
+    }
+}
+
+#[test]
+fn days_that_cannot_be_followed_are_told() {
+    let metal = |from: &str| [("/rules/1/season", json!({"from": from, "until": "02-28"}))];
+    finds(&metal("11-01"), &["notice not-listed at item can"]);
+    for (from, fix) in [("2026-11-01", "replace 11-01"), ("11/1", "replace 11-01")] {
+        assert_eq!(offers(&metal(from), "season-broken"), [fix, "drop-season"], "{from}");
+    }
+    assert_eq!(offers(&metal("02-30"), "season-broken"), ["drop-season"]);
+    let dates = [("/rules/1/from", json!("2026-05-01")), ("/rules/1/until", json!("2026-04-01"))];
+    let program = with(&dates);
+    let checked = check(&program, &catalog());
+    assert_eq!(told(&checked)[0], "error season-broken reversed at rule metal.until");
+    assert_eq!(offers(&dates, "season-broken"), ["swap-dates", "drop-until", "drop-from"]);
+}
+
+#[test]
+fn container_rules_can_be_followed() {
+    let rules = |rules: Value| [("/streams/0/containers/0/rules", rules)];
+    let text = json!({"en": "Keep the lid shut"});
+    finds(
+        &rules(json!([{"kind": "weight", "limit": "100 lb", "text": text},
+                        {"kind": "share-of-load", "limit": "10%", "text": text}])),
+        &[],
+    );
+    for (list, problem, field) in [
+        (json!([{"kind": "weigth", "text": text}]), "unknown-kind", "rules"),
+        (json!([{"kind": "weight", "text": text}, {"kind": "weight", "text": text}]), "twice", "rules"),
+        (json!([{"kind": "weight", "limit": "3 ft", "text": text}]), "limit", "limit"),
+        (json!([{"kind": "distance", "limit": "far", "text": text}]), "limit", "limit"),
+    ] {
+        let expected = format!("error container-rule-broken {problem} at container cart.{field}");
+        finds(&rules(list), &[expected.as_str()]);
+    }
+    assert_eq!(
+        offers(&rules(json!([{"kind": "weigth", "text": text}])), "container-rule-broken"),
+        ["replace weight"]
+    );
+    let homes = [("/streams/0/containers/0/dwellings", json!(["hous", "large-building"]))];
+    finds(&homes, &["error container-rule-broken unknown-dwelling at container cart.dwellings"]);
+    assert_eq!(offers(&homes, "container-rule-broken"), ["replace house", "remove hous"]);
+}
+
+#[test]
+fn comparisons_fit_what_they_stand_beside() {
+    let x = |measure: Value| {
+        let when = json!({"measure": measure});
+        [("/rules/-", rule("x", "plant", when, json!({"verdict": "no", "stream": "refuse"})))]
+    };
+    let code = |measure: Value| -> Vec<String> {
+        let checked = check(&with(&x(measure)), &catalog());
+        told(&checked).into_iter().filter(|t| t.contains("comparison-broken")).collect()
+    };
+    // A credit card is 85.6 mm long: ISO/IEC 7810, ID-1 (from memory).
+    assert_eq!(
+        code(json!({"fact": "middle-side", "under": "3 in", "like": "credit-card"})),
+        Vec::<String>::new()
+    );
+    for (measure, expected) in [
+        (
+            json!({"fact": "middle-side", "under": "3 in", "like": "credit-crad"}),
+            "error comparison-broken unknown-like",
+        ),
+        (
+            json!({"fact": "middle-side", "under": "3 in", "like": "bucket"}),
+            "error comparison-broken other-dimension",
+        ),
+        (
+            json!({"fact": "middle-side", "under": "1 in", "like": "credit-card"}),
+            "warning comparison-broken far",
+        ),
+        (json!({"fact": "quantity", "over": "3", "per": "weak"}), "error comparison-broken unknown-period"),
+    ] {
+        assert_eq!(code(measure), [format!("{expected} at rule x.when")]);
+    }
+    let near = x(json!({"fact": "quantity", "over": "3", "per": "weak"}));
+    assert_eq!(offers(&near, "comparison-broken"), ["replace-value week", "remove-value weak"]);
 }
