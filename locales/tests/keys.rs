@@ -7,7 +7,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
-use guide_data::standard::{CATEGORIES, CHANNEL_KINDS, CONTAINER_KINDS, PREPARATIONS, REASONS, STREAM_KINDS};
+use guide_data::standard::{
+    CATEGORIES, CHANNEL_KINDS, COMPARISONS, CONTAINER_KINDS, CONTAINER_RULES, PERIODS, PREPARATIONS, REASONS,
+    STREAM_KINDS,
+};
 use guide_data::{Catalog, FACTS, FINDING_CODES, FactKind, HAZARDS, PARTS, Tier};
 use locales::check::{self, Fault, FaultKind, Literal, Scan};
 use locales::supported;
@@ -95,6 +98,12 @@ fn data() -> BTreeMap<String, String> {
     add("channel-kind-", CHANNEL_KINDS, standard);
     add("stream-kind-", STREAM_KINDS, standard);
     add("container-kind-", CONTAINER_KINDS, standard);
+    add("container-rule-", CONTAINER_RULES, standard);
+    add("container-rule-kind-", CONTAINER_RULES, standard);
+    add("per-", PERIODS, standard);
+    for (like, ..) in COMPARISONS {
+        add("like-", &[like], standard);
+    }
     add("part-", PARTS, "guide-data/src/catalog.rs");
     add("tier-", &Tier::ALL.map(Tier::code), "guide-data/src/program.rs");
     add("verdict-", &["yes", "no", "elsewhere", "unlisted", "undecided"], "guide-data/src/guide.rs");
@@ -155,6 +164,9 @@ fn no_message_is_left_over_from_an_id_that_is_gone() {
         "channel-kind-",
         "stream-kind-",
         "container-kind-",
+        "container-rule-",
+        "per-",
+        "like-",
         "part-",
         "tier-",
         "verdict-",
