@@ -185,7 +185,7 @@ impl Words {
     }
 
     /// A stated measure, or day, as this language's readers write it.
-    fn measure(&self, fact: &str, stated: &str) -> String {
+    pub(crate) fn measure(&self, fact: &str, stated: &str) -> String {
         let Some(dimension) = dimension_of(fact) else {
             // A day of any year is read within a leap year, which has them all.
             let style = if fact == "time-of-year" { DateStyle::DayMonth } else { DateStyle::Long };

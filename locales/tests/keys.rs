@@ -99,9 +99,11 @@ fn data() -> BTreeMap<String, String> {
     add("stream-kind-", STREAM_KINDS, standard);
     add("container-kind-", CONTAINER_KINDS, standard);
     add("container-rule-", CONTAINER_RULES, standard);
+    add("container-rule-kind-", CONTAINER_RULES, standard);
     add("per-", PERIODS, standard);
-    let things: Vec<&str> = COMPARISONS.iter().map(|(thing, ..)| *thing).collect();
-    add("like-", &things, standard);
+    for (like, ..) in COMPARISONS {
+        add("like-", &[like], standard);
+    }
     add("part-", PARTS, "guide-data/src/catalog.rs");
     add("tier-", &Tier::ALL.map(Tier::code), "guide-data/src/program.rs");
     add("verdict-", &["yes", "no", "elsewhere", "unlisted", "undecided"], "guide-data/src/guide.rs");
@@ -163,6 +165,9 @@ fn no_message_is_left_over_from_an_id_that_is_gone() {
         "channel-kind-",
         "stream-kind-",
         "container-kind-",
+        "container-rule-",
+        "per-",
+        "like-",
         "part-",
         "tier-",
         "verdict-",

@@ -189,6 +189,171 @@ fn an_item_is_decided_and_the_new_rule_is_asked_for_its_source() {
     browser.assert_calm();
 }
 
+/// Ticks one of several in a field.
+fn tick(browser: &Browser, place: &str, value: &str) {
+    browser.click(&format!("{} input[value=\"{value}\"]", field(place)));
+}
+
+/// Answers the question in the panel by the words of an answer.
+fn answer(browser: &Browser, words: &str) {
+    browser.see("#ask #question");
+    let script = "const all = [...document.querySelectorAll('#ask .option')];
+        const mine = all.find((o) => o.textContent.trim() === arguments[0]);
+        mine?.click();
+        return mine ? '' : all.map((o) => o.textContent.trim()).join(' | ')";
+    let missing = browser.run(script, &[json!(words)]);
+    assert_eq!(missing, "", "no answer {words:?} among them");
+}
+
+/// Goes back in the panel, answer by answer, to where things are searched.
+fn begin_again(browser: &Browser) {
+    browser.wait_for("the search in the panel", || {
+        let there = browser.has("#ask #search");
+        if !there {
+            browser.run("document.querySelector('#ask #back')?.click()", &[]);
+        }
+        there
+    });
+}
+
+#[test]
+#[ignore = "needs the built site: cargo xtask test runs it"]
+fn seasons_bans_container_rules_and_what_counts_as_what_are_authored_at_the_desk() {
+    let server = Server::site();
+    let mut browser = Browser::start(DESK);
+    open_demo(&browser, &server);
+
+    // What counts as what: a clamshell with a 6 is refused, until a 6 counts as a 1.
+    ask(&browser, "clamshell");
+    answer(&browser, "6");
+    browser.see("#ask .verdict[data-verdict=no]");
+    browser.choose("#counts-as-add", "resin");
+    browser.click("#counts-as-add-button");
+    browser.wait("the focus on the new row", "document.activeElement?.closest('[data-counts-as=\"0\"]')");
+    tick(&browser, "counts-as.0.these", "6");
+    browser.choose(&field("counts-as.0.count-as"), "1");
+    browser.see("#changes li[data-id=clamshell]");
+    browser.see("#ask .verdict[data-verdict=yes]");
+    browser.click("#undo");
+    browser.wait("no changes", "document.querySelectorAll('#changes li').length === 0");
+    browser.see("#ask .verdict[data-verdict=no]");
+    browser.click("#redo");
+    browser.see("#ask .verdict[data-verdict=yes]");
+
+    // A rule about a container, with its limit, stands with every answer that names the container.
+    screen(&browser, "streams", "glass");
+    browser.choose("#container-rule-add-glass-box", "weight");
+    browser.click("#container-rule-add-glass-box-button");
+    browser.see(".container-rule[data-kind=weight] .field-problem");
+    browser.write(&field("container.glass-box.weight.limit"), "25 lb");
+    browser.see_text(".container-rule[data-kind=weight] .reading", "No heavier than");
+    assert!(browser.has("#container-rule-add-glass-box option[value=liners]"));
+    assert!(!browser.has("#container-rule-add-glass-box option[value=weight]"), "each kind once");
+    begin_again(&browser);
+    ask(&browser, "glass jar");
+    answer(&browser, "Old Mill Quarter");
+    browser.see("#ask .verdict[data-verdict=yes]");
+    browser.click("#ask [data-container=glass-box] summary");
+    browser.see_text("#ask [data-container=glass-box]", "No heavier than");
+
+    // A ban is said with the answer.
+    begin_again(&browser);
+    ask(&browser, "milk carton");
+    screen(&browser, "rules", "cartons");
+    browser.wait(
+        "the list at the rule",
+        "(() => { const l = document.querySelector('#rules-list').getBoundingClientRect();
+            const e = document.querySelector('#rules-list [aria-current]').getBoundingClientRect();
+            return e.top >= l.top && e.bottom <= l.bottom; })()",
+    );
+    tick(&browser, "rule.cartons.banned-from", "refuse");
+    browser.see("#ask .banned");
+
+    // A season of this very day holds today; moved by half a year it does not.
+    browser.click("#rules-editor .more > summary");
+    browser.click(&field("rule.cartons.season"));
+    browser.see("#ask .verdict[data-verdict=yes]");
+    let today = "const d = new Date(); const two = (n) => String(n).padStart(2, '0');
+        return [two(d.getMonth() + 1), two(d.getDate()), two((d.getMonth() + 6) % 12 + 1)]";
+    let today: Vec<String> = serde_json::from_value(browser.run(today, &[])).unwrap();
+    for end in ["until", "from"] {
+        browser.choose(&field(&format!("rule.cartons.season.{end}.month")), &today[0]);
+        browser.choose(&field(&format!("rule.cartons.season.{end}.day")), &today[1]);
+    }
+    browser.see("#ask .verdict[data-verdict=yes]");
+    for end in ["until", "from"] {
+        browser.choose(&field(&format!("rule.cartons.season.{end}.month")), &today[2]);
+    }
+    browser.see_text("#season-says", "Every year");
+    browser.see("#ask .verdict[data-verdict=unlisted]");
+    browser.see(SAVED);
+
+    screen(&browser, "files", "");
+    let program = &exported(&browser, "#export")["payload"];
+    assert_eq!(program["counts-as"], json!([{ "fact": "resin", "these": ["6"], "count-as": "1" }]));
+    let of = |list: &str, id: &str| {
+        let all = program[list].as_array().unwrap();
+        all.iter().find(|x| x["id"] == id).unwrap().clone()
+    };
+    let rules = &of("streams", "glass")["containers"][0]["rules"];
+    assert_eq!(*rules, json!([{ "kind": "weight", "limit": "25 lb", "text": {} }]));
+    let cartons = of("rules", "cartons");
+    assert_eq!(cartons["banned-from"], json!(["refuse"]));
+    let (from, until) = (&cartons["season"]["from"], &cartons["season"]["until"]);
+    assert_eq!(from, until);
+    assert!(from.as_str().is_some_and(|day| day.starts_with(&format!("{}-", today[2]))), "{from}");
+    browser.assert_calm();
+}
+
+#[test]
+#[ignore = "needs the built site: cargo xtask test runs it"]
+fn a_condition_grows_row_by_row_and_says_measures_as_residents_read_them() {
+    let server = Server::site();
+    let mut browser = Browser::start(DESK);
+    open_demo(&browser, &server);
+    screen(&browser, "rules", "cartons");
+    browser.see("#condition .condition-row");
+    for (at, fact) in ["longest-side", "quantity", "time-of-year"].into_iter().enumerate() {
+        browser.click("#condition .condition-add");
+        let row = format!("#condition .condition-row:nth-child({})", at + 2);
+        browser.see(&row);
+        browser.choose(&format!("{row} .fact"), fact);
+        browser.see(&format!("#condition .condition-row[data-fact={fact}]"));
+    }
+    // Likening fills in a bound that nobody has written yet.
+    let side = "#condition .condition-row[data-fact=longest-side]";
+    browser.choose(&format!("{side} .asides select"), "basketball");
+    browser.see_text(&format!("{side} .reading"), "(about a basketball)");
+    browser.write(&format!("{side} input[type=text]"), "24");
+    browser.see_text(&format!("{side} .field-problem"), "24");
+    let quantity = "#condition .condition-row[data-fact=quantity]";
+    browser.write(&format!("{quantity} input[type=text]"), "4");
+    browser.choose(&format!("{quantity} .asides select"), "visit");
+    browser.see_text(&format!("{quantity} .reading"), "per visit");
+    // A day of the year has no year, and every day that can be chosen exists.
+    let day = "#condition .condition-row[data-fact=time-of-year]";
+    browser.choose(&format!("{day} .month-day label:first-of-type select"), "02");
+    browser.wait(
+        "a leap February",
+        &format!("document.querySelectorAll('{day} option[value=\"29\"]').length === 1"),
+    );
+    assert!(!browser.has(&format!("{day} label:last-of-type option[value=\"30\"]")));
+    browser.see_text(&format!("{day} .reading"), "February 1");
+    browser.see(SAVED);
+    let kept = kept(&browser);
+    let all = kept[0]["payload"]["rules"].as_array().unwrap();
+    let when = &all.iter().find(|r| r["id"] == "cartons").unwrap()["when"]["all"];
+    assert_eq!(
+        (&when[1]["measure"], &when[2]["measure"], &when[3]["measure"]),
+        (
+            &json!({ "fact": "longest-side", "at-least": "24", "like": "basketball" }),
+            &json!({ "fact": "quantity", "at-least": "4", "per": "visit" }),
+            &json!({ "fact": "time-of-year", "at-least": "02-01" }),
+        )
+    );
+    browser.assert_calm();
+}
+
 #[test]
 #[ignore = "needs the built site: cargo xtask test runs it"]
 fn work_survives_closing_the_browser_and_leaving_in_the_middle() {

@@ -12,7 +12,7 @@ pub(crate) use clock::{Now, now};
 pub(crate) use download::{download, download_bytes};
 pub(crate) use fetch::{FetchProblem, fetch_json, fetch_text};
 pub(crate) use page::{
-    back, focus, focus_is_within, fold, fragment, go, is_online, listen, navigator_languages,
+    after_render, back, focus, focus_is_within, fold, fragment, go, is_online, listen, navigator_languages,
     replace_fragment, set_language, set_title, window_event,
 };
 pub(crate) use place::position;

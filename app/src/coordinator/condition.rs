@@ -1,12 +1,16 @@
 //! A rule's condition as rows: all of, any of, not; a fact with values, a measure with bounds.
 
-use guide_data::standard::CATEGORIES;
-use guide_data::{Bounds, Condition, DEEPEST_CONDITION, FACTS, FactKind, IdSource, OneOf, Program};
+use guide_data::standard::{CATEGORIES, COMPARISONS, PERIODS};
+use guide_data::{
+    Aside, Bounds, Condition, DEEPEST_CONDITION, Dimension, Ends, FACTS, FactKind, IdSource, Measure, OneOf,
+    Program, ValueLabel,
+};
 use leptos::prelude::*;
 use locales::t;
 
 use super::desk::Desk;
-use super::fields::{Choice, Lens, check, of_program, ordered, standard};
+use super::fields::{Choice, Lens, check, line, month_day, of_program, or_none, ordered, select, standard};
+use crate::words::Words;
 
 /// Where a condition stands: the rule, and the way down from its outermost condition.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,10 +86,18 @@ fn row_for(fact: &str) -> Condition {
     match guide_data::fact(fact).map(|f| f.kind) {
         Some(FactKind::Measure(_) | FactKind::Day | FactKind::YearDay) => Condition::Measure(Bounds {
             fact: fact.to_owned(),
-            at_least: Some(String::new()),
+            at_least: Some(first_bound(fact)),
             ..Bounds::default()
         }),
         _ => Condition::Is(OneOf { fact: fact.to_owned(), of: Vec::new() }),
+    }
+}
+
+/// What a bound says before anybody has written it: a day of the year is chosen, never empty.
+fn first_bound(fact: &str) -> String {
+    match guide_data::fact(fact).map(|f| f.kind) {
+        Some(FactKind::YearDay) => "01-01".to_owned(),
+        _ => String::new(),
     }
 }
 
@@ -99,7 +111,8 @@ pub(crate) fn condition(desk: Desk, rule: &str) -> AnyView {
         <fieldset class="condition" id="condition">
             <legend>{desk.words.with_untracked(|w| t!(w.messages, "condition-title"))}</legend>
             {move || {
-                drawn.track();
+                // Read, not only tracked: a memo that nobody reads is never worked out and tells nothing.
+                drawn.with(|_| ());
                 match desk.program.with_untracked(|p| root.get(p)) {
                     Some(now) => node(desk, &root, &now),
                     None => {
@@ -320,52 +333,167 @@ fn measure(desk: Desk, spot: &Spot, bounds: &Bounds) -> AnyView {
         ("under", |b| &mut b.under),
     ];
     let w = desk.words.get_untracked();
-    let is_day = matches!(guide_data::fact(&bounds.fact).map(|f| f.kind), Some(FactKind::Day));
+    let kind = guide_data::fact(&bounds.fact).map(|f| f.kind);
+    let begin = first_bound(&bounds.fact);
     let rows = all.map(|(word, bound)| {
-        let read = |spot: Spot| {
-            move |p: &Program| match spot.get(p) {
-                Some(Condition::Measure(mut b)) => bound(&mut b).clone(),
-                _ => None,
-            }
-        };
-        let write = |spot: Spot| {
-            move |p: &mut Program, value: Option<String>| {
-                spot.change(p, |c| {
-                    if let Condition::Measure(b) = c {
-                        *bound(b) = value;
-                    }
-                });
-            }
-        };
-        let here = read(spot.clone());
-        let stated = desk.program.with_untracked(|p| here(p)).is_some();
+        let here = bound_lens(spot, bound);
+        let stated = desk.program.with_untracked(|p| here.get(p)).is_some();
         let label = w.say(&format!("bound-{word}"));
-        let on = {
-            let (get, set) = (read(spot.clone()), write(spot.clone()));
-            Lens::new(move |p: &Program| get(p).is_some(), move |p: &mut Program, on: bool| {
-                set(p, on.then(String::new));
-            })
+        let begin = begin.clone();
+        let on = here.clone().map(|b| b.is_some(), move |on: bool| Some(on.then(|| begin.clone())));
+        let value = here.map(Option::unwrap_or_default, |v: String| Some(Some(v)));
+        let what = spot.what(word);
+        let field = match kind {
+            _ if !stated => None,
+            Some(FactKind::YearDay) => Some(month_day(desk, &what, label.clone(), value)),
+            Some(FactKind::Day) => Some(line(desk, &what, t!(w.messages, "bound-day"), "date", value)),
+            _ => Some(line(desk, &what, t!(w.messages, "bound-value"), "text", value)),
         };
-        let value = {
-            let (get, set) = (read(spot.clone()), write(spot.clone()));
-            Lens::new(move |p: &Program| get(p).unwrap_or_default(), move |p: &mut Program, v: String| set(p, Some(v)))
-        };
-        let kind = if is_day { "date" } else { "text" };
         view! {
             <div class="bound">
-                {check(desk, &spot.what(&format!("{word}-on")), label.clone(), on)}
-                {stated.then(|| super::fields::line(desk, &spot.what(word), t!(w.messages, "bound-value"), kind, value))}
+                {check(desk, &spot.what(&format!("{word}-on")), label, on)}
+                {field}
             </div>
         }
     });
+    let dimension = guide_data::dimension_of(&bounds.fact);
     view! {
         <div class="row condition-row" data-fact=bounds.fact.clone()>
             {fact_select(desk, spot, &bounds.fact)}
-            <div class="bounds">{rows.collect_view()}</div>
+            <div class="bounds">
+                {rows.collect_view()}
+                {dimension.map(|dimension| asides(desk, spot, dimension))}
+                {reading(desk, spot)}
+            </div>
             {remove_button(desk, spot)}
         </div>
     }
     .into_any()
+}
+
+/// One bound of a measure.
+fn bound_lens(spot: &Spot, bound: Bound) -> Lens<Option<String>> {
+    let (read, write) = (spot.clone(), spot.clone());
+    Lens::new(
+        move |p: &Program| match read.get(p) {
+            Some(Condition::Measure(mut b)) => bound(&mut b).clone(),
+            _ => None,
+        },
+        move |p: &mut Program, value: Option<String>| {
+            write.change(p, |c| {
+                if let Condition::Measure(b) = c {
+                    *bound(b) = value;
+                }
+            });
+        },
+    )
+}
+
+/// What is said beside a measure: an everyday thing of about that size, and what a number is
+/// counted per.
+fn asides(desk: Desk, spot: &Spot, dimension: Dimension) -> AnyView {
+    let w = desk.words.get_untracked();
+    let alike: Vec<&'static str> =
+        COMPARISONS.iter().filter(|(_, of, _)| *of == dimension).map(|(id, ..)| *id).collect();
+    let like = {
+        let here = bound_lens(spot, |b| &mut b.like);
+        let write = spot.clone();
+        Lens::new(
+            move |p: &Program| here.get(p).unwrap_or_default(),
+            move |p: &mut Program, like: String| {
+                write.change(p, |c| {
+                    if let Condition::Measure(b) = c {
+                        liken(b, &like);
+                    }
+                });
+            },
+        )
+    };
+    let per = bound_lens(spot, |b| &mut b.per).or_empty();
+    view! {
+        <div class="fields asides">
+            {(!alike.is_empty()).then(|| {
+                select(desk, &spot.what("like"), t!(w.messages, "bound-like"), like, move || {
+                    or_none(desk, standard(desk, &alike, "like"))
+                })
+            })}
+            {(dimension == Dimension::Count).then(|| {
+                select(desk, &spot.what("per"), t!(w.messages, "bound-per"), per, move || {
+                    or_none(desk, standard(desk, PERIODS, "per"))
+                })
+            })}
+        </div>
+    }
+    .into_any()
+}
+
+/// Likens a measure to an everyday thing. A bound that nobody has written yet becomes its size.
+fn liken(bounds: &mut Bounds, like: &str) {
+    bounds.like = (!like.is_empty()).then(|| like.to_owned());
+    let Some((.., size)) = COMPARISONS.iter().find(|(id, ..)| *id == like) else { return };
+    let all = [&mut bounds.at_least, &mut bounds.over, &mut bounds.at_most, &mut bounds.under];
+    for stated in all.into_iter().flatten().filter(|s| s.trim().is_empty()) {
+        (*size).clone_into(stated);
+    }
+}
+
+/// How residents read a measure, or what is wrong with it.
+fn reading(desk: Desk, spot: &Spot) -> AnyView {
+    let spot = spot.clone();
+    let bounds = Memo::new(move |_| {
+        desk.program.with(|p| match spot.get(p) {
+            Some(Condition::Measure(b)) => Some(b),
+            _ => None,
+        })
+    });
+    let said = move || {
+        let bounds = bounds.get()?;
+        desk.words.with(|w| match read_bounds(w, &bounds) {
+            Ok(None) => None,
+            Ok(Some(text)) => Some(view! { <p class="reading">{text}</p> }.into_any()),
+            Err(stated) => {
+                let text = t!(w.messages, "measure-unreadable", stated = stated);
+                Some(view! { <p class="field-problem" role="status">{text}</p> }.into_any())
+            }
+        })
+    };
+    said.into_any()
+}
+
+/// Bounds in words; nothing while one of them is still empty, or the one that cannot be read.
+fn read_bounds(words: &Words, bounds: &Bounds) -> Result<Option<String>, String> {
+    let all = [&bounds.at_least, &bounds.over, &bounds.at_most, &bounds.under];
+    let stated: Vec<&String> = all.into_iter().flatten().collect();
+    if stated.is_empty() || stated.iter().any(|s| s.trim().is_empty()) {
+        return Ok(None);
+    }
+    if let Some(dimension) = guide_data::dimension_of(&bounds.fact)
+        && let Some(bad) = stated.into_iter().find(|s| Measure::parse(s, dimension).is_err())
+    {
+        return Err(bad.clone());
+    }
+    let (low, high) = beside(bounds);
+    let ends = Ends {
+        at_least: bounds.at_least.clone(),
+        over: bounds.over.clone(),
+        at_most: bounds.at_most.clone(),
+        under: bounds.under.clone(),
+        low,
+        high,
+    };
+    let fact = words.say(&format!("fact-{}", bounds.fact));
+    let value = words.value(&bounds.fact, &ValueLabel::Range(ends));
+    Ok(Some(t!(words.messages, "fact-value", fact = fact, value = value)))
+}
+
+/// What stands beside the lower and the upper end: what belongs to both is said once, at the end.
+fn beside(bounds: &Bounds) -> (Aside, Aside) {
+    let aside = Aside { like: bounds.like.clone(), per: bounds.per.clone() };
+    if bounds.at_most.is_some() || bounds.under.is_some() {
+        (Aside::default(), aside)
+    } else {
+        (aside, Aside::default())
+    }
 }
 
 #[cfg(test)]
@@ -395,6 +523,39 @@ mod tests {
         nowhere.change(&mut program, |c| *c = Condition::always());
         assert_eq!(program, before);
         assert_eq!(nowhere.get(&program), None);
+    }
+
+    #[test]
+    fn likening_fills_in_a_bound_that_nobody_has_written() {
+        let empty = Bounds { fact: "longest-side".into(), at_most: Some(String::new()), ..Bounds::default() };
+        let mut bounds = empty.clone();
+        liken(&mut bounds, "basketball");
+        // Size 7: about 24.3 cm across (from memory; see the table).
+        assert_eq!(bounds.at_most.as_deref(), Some("24.3 cm"));
+        assert_eq!(bounds.like.as_deref(), Some("basketball"));
+        let mut written = Bounds { at_most: Some("10 in".into()), ..empty };
+        liken(&mut written, "basketball");
+        assert_eq!(written.at_most.as_deref(), Some("10 in"));
+        assert_eq!(written.at_least, None, "a bound that is off stays off");
+        liken(&mut written, "");
+        assert_eq!(written.like, None);
+    }
+
+    #[test]
+    fn a_day_of_the_year_begins_as_one_and_others_begin_empty() {
+        let Condition::Measure(season) = row_for("time-of-year") else { panic!("not a measure") };
+        assert_eq!(season.at_least.as_deref(), Some("01-01"));
+        let Condition::Measure(side) = row_for("longest-side") else { panic!("not a measure") };
+        assert_eq!(side.at_least.as_deref(), Some(""));
+    }
+
+    #[test]
+    fn what_is_likened_does_not_change_the_shape() {
+        let plain = Bounds { fact: "quantity".into(), at_most: Some("4".into()), ..Bounds::default() };
+        let per = Bounds { per: Some("visit".into()), ..plain.clone() };
+        assert_eq!(beside(&per).1.per.as_deref(), Some("visit"));
+        assert!(beside(&per).0.is_empty());
+        assert_eq!(shape(&Condition::Measure(plain)), shape(&Condition::Measure(per)));
     }
 
     #[test]

@@ -6,10 +6,12 @@ use std::sync::Arc;
 use chrono::NaiveDate;
 use guide_data::{Program, TextState};
 use leptos::prelude::*;
-use locales::{Lang, t};
+use locales::{Lang, Width, t};
+use wasm_bindgen::JsCast as _;
 
 use super::desk::Desk;
 use super::texts;
+use crate::browser;
 
 /// Reads something from a program.
 type Look<T> = Arc<dyn Fn(&Program) -> T + Send + Sync>;
@@ -34,6 +36,17 @@ impl<T: 'static> Lens<T> {
         set: impl Fn(&mut Program, T) + Send + Sync + 'static,
     ) -> Self {
         Self { get: Arc::new(get), set: Arc::new(set) }
+    }
+
+    /// Reads the place.
+    pub(crate) fn get(&self, program: &Program) -> T {
+        (self.get)(program)
+    }
+
+    /// Writes the place.
+    #[cfg(test)]
+    pub(crate) fn set(&self, program: &mut Program, value: T) {
+        (self.set)(program, value);
     }
 
     /// The same place seen as another type; what cannot be read is not written.
@@ -223,10 +236,10 @@ pub(crate) fn many(
                     .into_iter()
                     .map(|(value, words)| {
                         let (get, set, what) = (lens.get.clone(), lens.set.clone(), what.clone());
-                        let (mine, chosen) = (value.clone(), value);
+                        let (mine, chosen) = (value.clone(), value.clone());
                         view! {
                             <label class="tick">
-                                <input type="checkbox"
+                                <input type="checkbox" value=value
                                     prop:checked=move || desk.program.with(|p| get(p).contains(&mine))
                                     on:change:target={
                                         let get = lens.get.clone();
@@ -247,6 +260,112 @@ pub(crate) fn many(
                     .collect_view()
             }}
         </fieldset>
+    }
+    .into_any()
+}
+
+/// A day of any year, written "12-26" in files: its month by name and its day by number. A day that
+/// its month does not have cannot be chosen.
+pub(crate) fn month_day(desk: Desk, what: &str, label: String, lens: Lens<String>) -> AnyView {
+    let (read_month, read_day, write) = (lens.get.clone(), lens.get.clone(), lens.set.clone());
+    let (get, set) = (lens.get.clone(), lens.set);
+    let month = Lens::new(
+        move |p: &Program| split_year_day(&read_month(p)).0,
+        move |p: &mut Program, month: String| {
+            let now = get(p);
+            set(p, with_month(&now, &month));
+        },
+    );
+    let get = lens.get.clone();
+    let day = Lens::new(
+        move |p: &Program| split_year_day(&read_day(p)).1,
+        move |p: &mut Program, day: String| {
+            let now = get(p);
+            write(p, format!("{}-{day}", split_year_day(&now).0));
+        },
+    );
+    let months = move || {
+        let name =
+            |month: u32| desk.words.with(|w| (format!("{month:02}"), w.messages.month(month, Width::Wide)));
+        (1..=12).map(name).collect()
+    };
+    let get = lens.get;
+    let last = Memo::new(move |_| days_in(&desk.program.with(|p| split_year_day(&get(p)).0)));
+    let days = move || {
+        let name =
+            |day: u32| desk.words.with(|w| (format!("{day:02}"), w.messages.number(f64::from(day), 0)));
+        (1..=last.get()).map(name).collect()
+    };
+    let words = desk.words.get_untracked();
+    view! {
+        <fieldset class="month-day" id=field_id(what)>
+            <legend>{label}</legend>
+            {select(desk, &format!("{what}.month"), t!(words.messages, "field-month"), month, months)}
+            {select(desk, &format!("{what}.day"), t!(words.messages, "field-day"), day, days)}
+        </fieldset>
+    }
+    .into_any()
+}
+
+/// Month and day as two digits each; what cannot be read stays as it is.
+fn split_year_day(stated: &str) -> (String, String) {
+    let (month, day) = stated.trim().split_once('-').unwrap_or((stated.trim(), ""));
+    let two = |part: &str| part.parse::<u32>().map_or_else(|_| part.to_owned(), |n| format!("{n:02}"));
+    (two(month), two(day))
+}
+
+/// The same day in another month, or that month's last day where it is shorter.
+fn with_month(stated: &str, month: &str) -> String {
+    let day = split_year_day(stated).1.parse::<u32>().unwrap_or(1);
+    format!("{month}-{:02}", day.clamp(1, days_in(month)))
+}
+
+/// How many days a month has in a year that has them all.
+fn days_in(month: &str) -> u32 {
+    let month = month.parse::<u32>().unwrap_or(1);
+    let is_day = |day: &u32| NaiveDate::from_ymd_opt(2024, month, *day).is_some();
+    (1..=31).rev().find(is_day).unwrap_or(31)
+}
+
+/// Adds one of several to a list: a choice and a button, so that going through the choices with the
+/// keyboard adds nothing by itself.
+pub(crate) fn add_from(
+    desk: Desk,
+    id: String,
+    label: String,
+    choices: impl Fn() -> Vec<Choice> + Send + Sync + 'static,
+    add: impl Fn(String) + Clone + Send + Sync + 'static,
+) -> AnyView {
+    let picked = RwSignal::new(None::<String>);
+    let choices = Memo::new(move |_| choices());
+    let now = Memo::new(move |_| {
+        choices.with(|all| {
+            picked
+                .get()
+                .filter(|p| all.iter().any(|(v, _)| v == p))
+                .or_else(|| all.first().map(|(v, _)| v.clone()))
+                .unwrap_or_default()
+        })
+    });
+    let add_word = desk.words.with_untracked(|w| t!(w.messages, "list-add"));
+    let button_label = format!("{add_word}: {label}");
+    view! {
+        <div class="row add-from" hidden=move || choices.with(Vec::is_empty)>
+            <label class="field" for=id.clone()>
+                <span>{label}</span>
+                <select id=id.clone() on:change:target=move |ev| picked.set(Some(ev.target().value()))>
+                    {move || {
+                        let now = now.get();
+                        choices.get().into_iter().map(|(v, name)| {
+                            let chosen = v == now;
+                            view! { <option value=v selected=chosen>{name}</option> }
+                        }).collect_view()
+                    }}
+                </select>
+            </label>
+            <button type="button" class="plain" id=format!("{id}-button") aria-label=button_label
+                on:click=move |_| add(now.get_untracked())>{add_word}</button>
+        </div>
     }
     .into_any()
 }
@@ -336,8 +455,25 @@ pub(crate) fn StateMark(desk: Desk, state: Memo<TextState>) -> impl IntoView {
     }
 }
 
+/// One entry of a list.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+pub(crate) struct Entry {
+    /// Its id in the program.
+    pub(crate) id: String,
+    /// Its name; the id when it has none.
+    pub(crate) name: String,
+    /// What else tells it from others; may be empty.
+    pub(crate) note: String,
+}
+
+impl From<Choice> for Entry {
+    fn from((id, name): Choice) -> Self {
+        Self { id, name, note: String::new() }
+    }
+}
+
 /// Lists what a desk's program holds.
-type Entries = Arc<dyn Fn(&Desk) -> Vec<Choice> + Send + Sync>;
+type Entries = Arc<dyn Fn(&Desk) -> Vec<Entry> + Send + Sync>;
 /// Removes something from a program by its id.
 type Remove = Arc<dyn Fn(&mut Program, &str) + Send + Sync>;
 
@@ -365,24 +501,29 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
         let wanted = filter.get().to_lowercase();
         all.get()
             .into_iter()
-            .filter(|(id, name)| id.contains(&wanted) || name.to_lowercase().contains(&wanted))
+            .filter(|e| {
+                [&e.id, &e.name, &e.note].into_iter().any(|part| part.to_lowercase().contains(&wanted))
+            })
             .collect::<Vec<_>>()
     };
     let chosen = Memo::new(move |_| {
         let id = desk.chosen.get();
-        all.with(|all| all.iter().any(|(known, _)| *known == id)).then_some(id)
+        all.with(|all| all.iter().any(|e| e.id == id)).then_some(id)
     });
     // On a small screen the fields stand below the list: choosing an entry leads to them.
     Effect::new(move |before: Option<Option<String>>| {
         let now = chosen.get();
         if now.is_some() && before.as_ref() != Some(&now) {
-            crate::browser::focus("chosen");
+            browser::focus("chosen");
+            browser::after_render(move || bring_to_view(code));
         }
         now
     });
     let add_one = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
-        let id = free_id(&slug(&fresh.get_untracked(), code), &all.get_untracked());
+        let taken: Vec<Choice> =
+            all.with_untracked(|all| all.iter().map(|e| (e.id.clone(), e.name.clone())).collect());
+        let id = free_id(&slug(&fresh.get_untracked(), code), &taken);
         let made = id.clone();
         desk.edit(&format!("add {id}"), |p| add(p, made));
         fresh.set(String::new());
@@ -403,16 +544,21 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
                     <input type="search" id=format!("{code}-filter") on:input:target=move |ev| filter.set(ev.target().value())/>
                 </label>
                 <ul class="list" id=format!("{code}-list")>
-                    <For each=shown key=|entry| entry.clone() let((id, name))>
+                    <For each=shown key=Clone::clone let(entry)>
                         {
+                            let Entry { id, name, note } = entry;
                             let (here, going) = (id.clone(), id.clone());
+                            let shown_id = (name != id).then(|| view! { <bdi dir="ltr">{id.clone()}</bdi> });
+                            let small = (!note.is_empty() || shown_id.is_some()).then(|| view! {
+                                <small>{(!note.is_empty()).then(|| view! { <bdi>{note}</bdi> })}{shown_id}</small>
+                            });
                             view! {
                                 <li>
                                     <button type="button" class="list-entry" data-id=id.clone()
                                         aria-current=move || (chosen.get().as_ref() == Some(&here)).then_some("true")
                                         on:click=move |_| desk.go(desk.tab.get_untracked(), &going)>
-                                        <span>{name.clone()}</span>
-                                        <small dir="ltr">{id.clone()}</small>
+                                        <bdi>{name}</bdi>
+                                        {small}
                                     </button>
                                 </li>
                             }
@@ -454,9 +600,39 @@ pub(crate) fn listed(desk: Desk, list: Listed) -> AnyView {
     .into_any()
 }
 
+/// Scrolls a list, and nothing else, so that the entry chosen in it can be seen.
+fn bring_to_view(code: &str) {
+    let look = |css: String| {
+        let found = web_sys::window()?.document()?.query_selector(&css).ok()??;
+        found.dyn_into::<web_sys::HtmlElement>().ok()
+    };
+    let list = look(format!("#{code}-list"));
+    let Some((list, entry)) = list.zip(look(format!("#{code}-list [aria-current]"))) else { return };
+    // The list is positioned, so that offsets inside it begin at its own edge.
+    let (top, height) = (entry.offset_top(), entry.offset_height());
+    let (seen, room) = (list.scroll_top(), list.client_height());
+    if top < seen || top + height > seen + room {
+        list.set_scroll_top(top - (room - height) / 2);
+    }
+}
+
+/// The words up to a length, cut between two of them.
+pub(crate) fn shortened(words: &str, most: usize) -> String {
+    if words.chars().count() <= most {
+        return words.to_owned();
+    }
+    let head: String = words.chars().take(most).collect();
+    // A word that ends just there is whole.
+    let whole = words.chars().nth(most).is_some_and(char::is_whitespace);
+    let cut =
+        if whole { head.as_str() } else { head.rsplit_once(char::is_whitespace).map_or("", |(a, _)| a) };
+    let cut = if cut.is_empty() { head.as_str() } else { cut };
+    format!("{}…", cut.trim_end_matches(|c: char| c.is_whitespace() || c.is_ascii_punctuation()))
+}
+
 /// An id from a name: lower case, hyphens; the screen's own word when nothing is left.
 pub(crate) fn slug(name: &str, otherwise: &str) -> String {
-    let folded = crate::browser::fold(name);
+    let folded = browser::fold(name);
     let joined: Vec<&str> =
         folded.split(|c: char| !c.is_ascii_alphanumeric()).filter(|part| !part.is_empty()).collect();
     let id: String = joined.join("-").chars().take(48).collect();
@@ -594,4 +770,36 @@ pub(crate) fn ordered(
         </fieldset>
     }
     .into_any()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn another_month_keeps_the_day_that_it_has() {
+        for (stated, month, expected) in [
+            ("12-26", "01", "01-26"),
+            ("12-31", "02", "02-29"), // Leap day is a day of the year.
+            ("01-31", "11", "11-30"),
+            ("", "03", "03-01"),
+            ("7-4", "08", "08-04"),
+        ] {
+            assert_eq!(with_month(stated, month), expected, "{stated}");
+        }
+        assert_eq!(split_year_day("7-4"), ("07".to_owned(), "04".to_owned()));
+        assert_eq!(split_year_day("spring"), ("spring".to_owned(), String::new()));
+        // A calendar from memory: thirty days hath September, April, June and November.
+        let days: Vec<u32> = (1..=12).map(|m| days_in(&format!("{m:02}"))).collect();
+        assert_eq!(days, [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]);
+    }
+
+    #[test]
+    fn words_are_cut_between_words() {
+        assert_eq!(shortened("short", 10), "short");
+        assert_eq!(shortened("bottles, jugs and jars", 13), "bottles, jugs…");
+        assert_eq!(shortened("bottles, jugs and jars", 15), "bottles, jugs…");
+        assert_eq!(shortened("bottles, jugs and jars", 10), "bottles…");
+        assert_eq!(shortened("unsplittable", 5), "unspl…");
+    }
 }

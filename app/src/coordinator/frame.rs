@@ -56,7 +56,7 @@ pub(crate) fn Frame(desk: Desk, save: Autosave) -> impl IntoView {
             <Navigation desk/>
             <main id="main"><Screen desk save/></main>
             {move || {
-                language.track();
+                language.with(|_| ());
                 panels.get().then(|| {
                     let label = desk.words.with_untracked(|w| t!(w.messages, "panels"));
                     view! {
@@ -218,7 +218,7 @@ fn Screen(desk: Desk, save: Autosave) -> impl IntoView {
     let language = Memo::new(move |_| desk.words.with(|w| w.language().to_owned()));
     let draft = Memo::new(move |_| desk.draft.with(|d| d.id.clone()));
     move || {
-        language.track();
+        language.with(|_| ());
         let open = !draft.get().is_empty();
         let tab = if open { desk.tab.get() } else { Tab::Files };
         let title = desk.words.with_untracked(|w| w.say(&format!("tab-{}", tab.code())));

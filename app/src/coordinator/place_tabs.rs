@@ -2,16 +2,28 @@
 
 use std::sync::Arc;
 
-use guide_data::standard::{CHANNEL_KINDS, CONTAINER_KINDS, STREAM_KINDS};
-use guide_data::{Channel, Container, HAZARDS, Position, Program, Stream, Zone};
+use guide_data::standard::{CHANNEL_KINDS, CONTAINER_KINDS, CONTAINER_RULES, STREAM_KINDS};
+use guide_data::{
+    Channel, Container, ContainerRule, Dimension, HAZARDS, Measure, Position, Program, Stream, Zone,
+};
 use leptos::prelude::*;
 use locales::t;
 
 use super::desk::Desk;
 use super::fields::{
-    Lens, Listed, check, free_id, lens_in, line, listed, many, name_of, of_program, or_none, select, slug,
-    standard, words,
+    Choice, Entry, Lens, Listed, add_from, check, free_id, lens_in, line, listed, many, name_of, of_program,
+    or_none, select, slug, standard, words,
 };
+
+/// The dwelling types there are.
+fn dwellings(desk: Desk) -> Vec<Choice> {
+    super::condition::values_of(desk, "dwelling")
+}
+
+/// The things of one of the program's lists, as entries.
+pub(crate) fn entries_of(desk: Desk, kind: &str) -> Vec<Entry> {
+    of_program(desk, kind).into_iter().map(Entry::from).collect()
+}
 
 /// What is collected together, and what residents put it into.
 pub(crate) fn streams(desk: Desk) -> AnyView {
@@ -19,7 +31,7 @@ pub(crate) fn streams(desk: Desk) -> AnyView {
         desk,
         Listed {
             code: "streams",
-            entries: Arc::new(|desk| of_program(*desk, "stream")),
+            entries: Arc::new(|desk| entries_of(*desk, "stream")),
             add: Arc::new(|p, id| {
                 p.streams.push(Stream { id, kind: "recycling".to_owned(), ..Stream::default() });
             }),
@@ -115,10 +127,149 @@ fn container(desk: Desk, id: &str) -> AnyView {
                 {many(desk, &format!("container.{id}.zones"), t!(m, "field-container-zones"),
                     of_container(id, |c| c.zones.clone(), |c, v| c.zones = v),
                     move || of_program(desk, "zone"))}
+                {many(desk, &format!("container.{id}.dwellings"), t!(m, "field-container-dwellings"),
+                    of_container(id, |c| c.dwellings.clone(), |c, v| c.dwellings = v),
+                    move || dwellings(desk))}
                 {words(desk, &format!("container.{id}.set-out"), t!(m, "field-set-out"))}
             </div>
+            {container_rules(desk, id)}
             <p><button type="button" class="plain danger" on:click=remove>{t!(m, "container-remove")}</button></p>
         </section>
+    }
+    .into_any()
+}
+
+/// The rules about a container that no item decides; each kind at most once.
+fn container_rules(desk: Desk, id: &str) -> AnyView {
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let owner = id.to_owned();
+    let kinds = Memo::new(move |_| {
+        let of = |c: &Container| c.rules.iter().map(|r| r.kind.clone()).collect::<Vec<_>>();
+        let all = |p: &Program| {
+            p.streams.iter().flat_map(|s| &s.containers).find(|c| c.id == owner).map(of).unwrap_or_default()
+        };
+        desk.program.with(|p| all(p))
+    });
+    let rest = move || {
+        let taken = kinds.get();
+        let free: Vec<&str> =
+            CONTAINER_RULES.iter().copied().filter(|k| taken.iter().all(|t| t != k)).collect();
+        standard(desk, &free, "container-rule-kind")
+    };
+    let owner = id.to_owned();
+    let add = move |kind: String| {
+        desk.edit(&format!("add container.{owner}.{kind}"), |p| {
+            if let Some(c) = p.streams.iter_mut().flat_map(|s| &mut s.containers).find(|c| c.id == owner) {
+                c.rules.push(ContainerRule { kind, ..ContainerRule::default() });
+            }
+        });
+    };
+    let owner = id.to_owned();
+    view! {
+        <h5>{t!(m, "field-container-rules")}</h5>
+        <p class="quiet">{t!(m, "field-container-rules-hint")}</p>
+        <ul class="container-rules">
+            <For each=move || kinds.get() key=Clone::clone let(kind)>{container_rule(desk, &owner, &kind)}</For>
+        </ul>
+        {add_from(desk, format!("container-rule-add-{id}"), t!(m, "field-container-rule-add"), rest, add)}
+    }
+    .into_any()
+}
+
+/// What a limit of a kind of container rule is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Limit {
+    /// A measure with its unit.
+    Stated(Dimension),
+    /// Words such as "10%".
+    Words,
+}
+
+/// The limit of a kind of container rule, where it has one.
+fn limit_of(kind: &str) -> Option<Limit> {
+    match kind {
+        "weight" => Some(Limit::Stated(Dimension::Mass)),
+        "distance" => Some(Limit::Stated(Dimension::Length)),
+        "share-of-load" => Some(Limit::Words),
+        _ => None,
+    }
+}
+
+/// Whether a limit can be read; one that nobody has written yet is no mistake.
+fn limit_is_readable(limit: Limit, stated: &str) -> bool {
+    match limit {
+        Limit::Stated(dimension) => stated.trim().is_empty() || Measure::parse(stated, dimension).is_ok(),
+        Limit::Words => true,
+    }
+}
+
+fn container_rule(desk: Desk, id: &str, kind: &str) -> AnyView {
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let key = format!("container.{id}.{kind}");
+    let (owner, of) = (id.to_owned(), kind.to_owned());
+    let remove = move |_| {
+        desk.edit(&format!("remove container.{owner}.{of}"), |p| {
+            if let Some(c) = p.streams.iter_mut().flat_map(|s| &mut s.containers).find(|c| c.id == owner) {
+                c.rules.retain(|r| r.kind != of);
+            }
+        });
+    };
+    let (read, write) = ((id.to_owned(), kind.to_owned()), (id.to_owned(), kind.to_owned()));
+    let limit = Lens::new(
+        move |p: &Program| {
+            let container = p.streams.iter().flat_map(|s| &s.containers).find(|c| c.id == read.0);
+            container.and_then(|c| c.rules.iter().find(|r| r.kind == read.1)).and_then(|r| r.limit.clone())
+        },
+        move |p: &mut Program, value| {
+            let container = p.streams.iter_mut().flat_map(|s| &mut s.containers).find(|c| c.id == write.0);
+            if let Some(rule) = container.and_then(|c| c.rules.iter_mut().find(|r| r.kind == write.1)) {
+                rule.limit = value;
+            }
+        },
+    )
+    .or_empty();
+    let here = limit.clone();
+    let stated = Memo::new(move |_| desk.program.with(|p| here.get(p)));
+    let has_limit = limit_of(kind);
+    let unreadable = move || has_limit.is_some_and(|l| stated.with(|s| !limit_is_readable(l, s)));
+    let (owner, of) = (id.to_owned(), kind.to_owned());
+    // What residents read follows the texts, which are taken up a moment after an edit.
+    let said = move || {
+        let stated = stated.get();
+        if unreadable() {
+            let text = desk.words.with(|w| t!(w.messages, "measure-unreadable", stated = stated));
+            return view! { <p class="field-problem wide" role="status">{text}</p> }.into_any();
+        }
+        if has_limit.is_some() && stated.trim().is_empty() && desk.words.with(|w| w.text(&key).is_none()) {
+            let text = desk.words.with(|w| t!(w.messages, "limit-missing"));
+            return view! { <p class="field-problem wide" role="status">{text}</p> }.into_any();
+        }
+        let text = desk.words.with(|w| w.container_rule(&owner, &of, Some(&stated)));
+        let text = desk.words.with(|w| t!(w.messages, "residents-read", text = text));
+        view! { <p class="reading wide">{text}</p> }.into_any()
+    };
+    let title = w.say(&format!("container-rule-kind-{kind}"));
+    let remove_label = format!("{}: {title}", t!(m, "list-remove"));
+    view! {
+        <li class="container-rule" data-kind=kind.to_owned()>
+            <div class="row">
+                <strong>{title}</strong>
+                <button type="button" class="plain danger" aria-label=remove_label on:click=remove>{t!(m, "list-remove")}</button>
+            </div>
+            <div class="fields">
+                {has_limit.map(|l| {
+                    let label = match l {
+                        Limit::Stated(_) => t!(m, "field-limit"),
+                        Limit::Words => t!(m, "field-share"),
+                    };
+                    line(desk, &format!("container.{id}.{kind}.limit"), label, "text", limit)
+                })}
+                {words(desk, &format!("container.{id}.{kind}"), t!(m, "field-container-rule"))}
+                {said}
+            </div>
+        </li>
     }
     .into_any()
 }
@@ -129,7 +280,7 @@ pub(crate) fn zones(desk: Desk) -> AnyView {
         desk,
         Listed {
             code: "zones",
-            entries: Arc::new(|desk| of_program(*desk, "zone")),
+            entries: Arc::new(|desk| entries_of(*desk, "zone")),
             add: Arc::new(|p, id| p.zones.push(Zone { id, households: 1, ..Zone::default() })),
             remove: Arc::new(|p, id| p.zones.retain(|z| z.id != id)),
             editor: Arc::new(move |id| zone(desk, &id)),
@@ -146,7 +297,7 @@ fn zone(desk: Desk, id: &str) -> AnyView {
             {words(desk, &format!("zone.{id}"), t!(m, "field-name"))}
             {select(desk, &format!("zone.{id}.dwelling"), t!(m, "field-dwelling"),
                 lens_in!(zones[id].dwelling).or_empty(),
-                move || or_none(desk, standard(desk, &["house", "small-building", "large-building"], "value-dwelling")))}
+                move || or_none(desk, dwellings(desk)))}
             {line(desk, &format!("zone.{id}.households"), t!(m, "field-households"), "number",
                 lens_in!(zones[id].households).map(|n: u32| n.to_string(), |v: String| v.parse().ok()))}
             {many(desk, &format!("zone.{id}.streams"), t!(m, "field-zone-streams"), lens_in!(zones[id].streams),
@@ -178,7 +329,7 @@ pub(crate) fn channels(desk: Desk) -> AnyView {
         desk,
         Listed {
             code: "channels",
-            entries: Arc::new(|desk| of_program(*desk, "channel")),
+            entries: Arc::new(|desk| entries_of(*desk, "channel")),
             add: Arc::new(|p, id| {
                 p.channels.push(Channel { id, kind: "drop-off".to_owned(), ..Channel::default() });
             }),
@@ -212,6 +363,10 @@ fn channel(desk: Desk, id: &str) -> AnyView {
             {words(desk, &format!("channel.{id}.fee"), t!(m, "field-fee"))}
             {check(desk, &format!("channel.{id}.booking"), t!(m, "field-booking"), lens_in!(channels[id].booking))}
             {check(desk, &format!("channel.{id}.proof"), t!(m, "field-proof"), lens_in!(channels[id].proof))}
+            {check(desk, &format!("channel.{id}.permit"), t!(m, "field-permit"), lens_in!(channels[id].permit))}
+            {check(desk, &format!("channel.{id}.voucher"), t!(m, "field-voucher"), lens_in!(channels[id].voucher))}
+            {words(desk, &format!("channel.{id}.allowance"), t!(m, "field-allowance"))}
+            {words(desk, &format!("channel.{id}.vehicles"), t!(m, "field-vehicles"))}
             {many(desk, &format!("channel.{id}.safe-for"), t!(m, "field-safe-for"), lens_in!(channels[id].safe_for),
                 move || standard(desk, HAZARDS.get(1..).unwrap_or_default(), "value-hazard"))}
             <p class="quiet wide">{sites}</p>
@@ -223,6 +378,17 @@ fn channel(desk: Desk, id: &str) -> AnyView {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn limits_are_read_where_a_kind_has_one() {
+        let with: Vec<&str> = CONTAINER_RULES.iter().copied().filter(|k| limit_of(k).is_some()).collect();
+        assert_eq!(with, ["weight", "distance", "share-of-load"]);
+        let weight = Limit::Stated(Dimension::Mass);
+        assert!(limit_is_readable(weight, "100 lb") && limit_is_readable(weight, ""));
+        assert!(!limit_is_readable(weight, "100") && !limit_is_readable(weight, "3 ft"));
+        assert!(limit_is_readable(Limit::Stated(Dimension::Length), "3 ft"));
+        assert!(limit_is_readable(Limit::Words, "10%"));
+    }
 
     #[test]
     fn positions_are_read_as_people_paste_them() {

@@ -1,14 +1,16 @@
 //! The program's own fields: name, edition, languages, contact, silence, unknown facts, hazards,
 //! plant, print.
 
-use guide_data::{FACTS, FactKind, HAZARDS, HazardRoute, Machine, Program, Silence};
+use guide_data::{CountsAs, FACTS, FactKind, HAZARDS, HazardRoute, Machine, Program, Silence};
 use leptos::prelude::*;
 use locales::{supported, t};
+use wasm_bindgen::JsCast as _;
 
 use super::desk::Desk;
 use super::fields::{
-    Lens, free_id, lens, line, lines, many, of_program, or_none, select, slug, standard, words,
+    Lens, add_from, free_id, lens, line, lines, many, of_program, or_none, select, slug, standard, words,
 };
+use crate::browser;
 
 /// All of it, in sections.
 pub(crate) fn program(desk: Desk) -> AnyView {
@@ -65,6 +67,11 @@ pub(crate) fn program(desk: Desk) -> AnyView {
                 <h3>{t!(m, "program-unknown")}</h3>
                 <p class="quiet">{t!(m, "program-unknown-hint")}</p>
                 {unknown(desk)}
+            </section>
+            <section class="card" id="counts-as">
+                <h2>{t!(m, "program-counts-as")}</h2>
+                <p class="quiet">{t!(m, "program-counts-as-hint")}</p>
+                {counts_as(desk)}
             </section>
             <section class="card">
                 <h2>{t!(m, "program-hazards")}</h2>
@@ -169,6 +176,109 @@ fn unknown(desk: Desk) -> AnyView {
     .into_any()
 }
 
+/// Facts that never count as anything else: what is dangerous stays so.
+const NEVER_COUNT_AS: &[&str] = &["hazard", "battery"];
+
+/// The values of a fact that may count as one another; none when they may not.
+fn countable(fact: &str) -> &'static [&'static str] {
+    match guide_data::fact(fact).map(|f| f.kind) {
+        Some(FactKind::Choice(values)) if !NEVER_COUNT_AS.contains(&fact) => values,
+        _ => &[],
+    }
+}
+
+/// Which values of a fact every rule takes for another one.
+fn counts_as(desk: Desk) -> AnyView {
+    let count = Memo::new(move |_| desk.program.with(|p| p.counts_as.len()));
+    let add = move |fact: String| {
+        let at = count.get_untracked();
+        desk.edit(&format!("add counts-as.{at}"), |p| {
+            p.counts_as.push(CountsAs { fact, ..CountsAs::default() });
+        });
+        // The new row is where the work goes on.
+        browser::after_render(move || focus_row(at));
+    };
+    let facts = move || {
+        let ids: Vec<&str> = FACTS.iter().map(|f| f.id).filter(|id| !countable(id).is_empty()).collect();
+        let mut all = standard(desk, &ids, "fact");
+        all.sort_by(|a, b| a.1.cmp(&b.1));
+        all
+    };
+    let label = desk.words.with_untracked(|w| t!(w.messages, "counts-as-add"));
+    view! {
+        <For each=move || 0..count.get() key=|at| *at let(at)>{counting(desk, at)}</For>
+        {add_from(desk, "counts-as-add".to_owned(), label, facts, add)}
+    }
+    .into_any()
+}
+
+fn focus_row(at: usize) {
+    let css = format!("[data-counts-as=\"{at}\"] input");
+    let found =
+        web_sys::window().and_then(|w| w.document()).and_then(|d| d.query_selector(&css).ok().flatten());
+    if let Some(input) = found.and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok()) {
+        let _ = input.focus();
+    }
+}
+
+/// A place in an entry of "counts as", by its position.
+fn of_counting<T: Default + 'static>(
+    at: usize,
+    get: fn(&CountsAs) -> T,
+    set: fn(&mut CountsAs, T),
+) -> Lens<T> {
+    Lens::new(
+        move |p: &Program| p.counts_as.get(at).map(get).unwrap_or_default(),
+        move |p: &mut Program, value| {
+            if let Some(entry) = p.counts_as.get_mut(at) {
+                set(entry, value);
+            }
+        },
+    )
+}
+
+/// What the others count as; it is not one of them any more.
+fn set_target(entry: &mut CountsAs, value: String) {
+    entry.these.retain(|v| *v != value);
+    entry.count_as = value;
+}
+
+fn counting(desk: Desk, at: usize) -> AnyView {
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let entry = Memo::new(move |_| desk.program.with(|p| p.counts_as.get(at).cloned().unwrap_or_default()));
+    let fact = Memo::new(move |_| entry.with(|e| e.fact.clone()));
+    let title = move || desk.words.with(|w| fact.with(|fact| w.say(&format!("fact-{fact}"))));
+    let values = move || fact.with(|fact| standard(desk, countable(fact), &format!("value-{fact}")));
+    let others = move || {
+        let target = entry.with(|e| e.count_as.clone());
+        values().into_iter().filter(|(v, _)| *v != target).collect()
+    };
+    let remove = move |_| {
+        desk.edit(&format!("remove counts-as.{at}"), |p| {
+            if at < p.counts_as.len() {
+                p.counts_as.remove(at);
+            }
+        });
+    };
+    let remove_word = t!(m, "list-remove");
+    let remove_label = move || format!("{}: {}", desk.words.with(|w| t!(w.messages, "list-remove")), title());
+    view! {
+        <div class="counting" data-counts-as=at.to_string()>
+            <h3>{title}</h3>
+            {many(desk, &format!("counts-as.{at}.these"), t!(m, "field-these"),
+                of_counting(at, |e| e.these.clone(), |e, v| e.these = v), others)}
+            <div class="row">
+                {select(desk, &format!("counts-as.{at}.count-as"), t!(m, "field-count-as"),
+                    of_counting(at, |e| e.count_as.clone(), set_target),
+                    move || or_none(desk, values()))}
+                <button type="button" class="plain danger" aria-label=remove_label on:click=remove>{remove_word}</button>
+            </div>
+        </div>
+    }
+    .into_any()
+}
+
 /// The plant's machines with their limits.
 fn machines(desk: Desk) -> AnyView {
     let ids = Memo::new(move |_| {
@@ -200,4 +310,29 @@ fn machines(desk: Desk) -> AnyView {
         </button></p>
     }
     .into_any()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn dangers_never_count_as_anything_else_and_measures_have_no_values() {
+        assert!(countable("colour").contains(&"green"));
+        for fact in ["hazard", "battery", "mass", "zone", "item", "nothing"] {
+            assert!(countable(fact).is_empty(), "{fact}");
+        }
+    }
+
+    #[test]
+    fn what_others_count_as_counts_as_itself() {
+        let mut entry = CountsAs {
+            fact: "colour".to_owned(),
+            these: vec!["blue".to_owned(), "green".to_owned()],
+            count_as: String::new(),
+        };
+        set_target(&mut entry, "green".to_owned());
+        assert_eq!(entry.these, ["blue"]);
+        assert_eq!(entry.count_as, "green");
+    }
 }

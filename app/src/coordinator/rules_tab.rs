@@ -3,15 +3,15 @@
 use std::sync::Arc;
 
 use guide_data::standard::{PREPARATIONS, REASONS};
-use guide_data::{Acknowledgement, Program, Rule, Tier, Verdict};
+use guide_data::{Acknowledgement, Program, Rule, Season, Tier, Verdict};
 use leptos::prelude::*;
 use locales::t;
 
 use super::condition::condition;
 use super::desk::Desk;
 use super::fields::{
-    Choice, Lens, Listed, area, check, lens_in, line, listed, name_of, of_program, or_none, ordered, select,
-    standard, words,
+    Choice, Entry, Lens, Listed, area, check, lens_in, line, listed, many, month_day, name_of, of_program,
+    or_none, ordered, select, shortened, standard, words,
 };
 
 /// How much of a rule's words its entry in the list shows.
@@ -23,23 +23,37 @@ pub(crate) fn rules(desk: Desk) -> AnyView {
         desk,
         Listed {
             code: "rules",
-            entries: Arc::new(|desk| {
-                let rules: Vec<(String, Tier)> =
-                    desk.program.with(|p| p.rules.iter().map(|r| (r.id.clone(), r.tier)).collect());
-                rules
-                    .into_iter()
-                    .map(|(id, tier)| {
-                        let tier = desk.words.with(|w| w.say(&format!("tier-{}", tier.code())));
-                        let name: String = name_of(*desk, "rule", &id).chars().take(SHOWN).collect();
-                        (id, format!("{tier}: {name}"))
-                    })
-                    .collect()
-            }),
+            entries: Arc::new(|desk| entries(*desk)),
             add: Arc::new(|p, id| p.rules.push(Rule { id, ..Rule::default() })),
             remove: Arc::new(|p, id| p.rules.retain(|r| r.id != id)),
             editor: Arc::new(move |id| rule(desk, &id)),
         },
     )
+}
+
+/// The rules by their words for residents, else by what they ask for; the tier stands below.
+fn entries(desk: Desk) -> Vec<Entry> {
+    let rules: Vec<(String, Tier, Option<String>, Vec<String>)> = desk.program.with(|p| {
+        let of = |r: &Rule| (r.id.clone(), r.tier, r.reason.clone(), r.prepare.clone());
+        p.rules.iter().map(of).collect()
+    });
+    rules
+        .into_iter()
+        .map(|(id, tier, reason, prepare)| {
+            let own = name_of(desk, "rule", &id);
+            let (name, note) = desk.words.with(|w| {
+                let steps: Vec<String> = prepare.iter().map(|step| w.step(step)).collect();
+                let name = match reason {
+                    _ if own != id => own,
+                    Some(reason) => w.say(&format!("reason-{reason}")),
+                    None if !steps.is_empty() => steps.join(" "),
+                    None => id.clone(),
+                };
+                (shortened(&name, SHOWN), w.say(&format!("tier-{}", tier.code())))
+            });
+            Entry { id, name, note }
+        })
+        .collect()
 }
 
 /// The verdict of a rule as a choice; none adds steps only.
@@ -124,6 +138,8 @@ fn rule(desk: Desk, id: &str) -> AnyView {
         </div>
         {condition(desk, id)}
         <div class="fields">
+            {many(desk, &field("banned-from"), t!(m, "field-banned-from"), lens_in!(rules[id].banned_from),
+                move || of_program(desk, "stream"))}
             {ordered(desk, &field("prepare"), t!(m, "field-prepare"), lens_in!(rules[id].prepare), move || steps(desk))}
             {select(desk, &field("reason"), t!(m, "field-reason"), lens_in!(rules[id].reason).or_empty(),
                 move || or_none(desk, standard(desk, REASONS, "reason")))}
@@ -149,6 +165,7 @@ fn rule(desk: Desk, id: &str) -> AnyView {
                 {line(desk, &field("from"), t!(m, "field-from"), "date", lens_in!(rules[id].from).day_text())}
                 {line(desk, &field("until"), t!(m, "field-until"), "date", lens_in!(rules[id].until).day_text())}
             </div>
+            {season(desk, id)}
             <h3>{t!(m, "acknowledgement-title")}</h3>
             <p class="quiet">{t!(m, "acknowledgement-hint")}</p>
             <div class="fields">
@@ -160,6 +177,63 @@ fn rule(desk: Desk, id: &str) -> AnyView {
                     acknowledgement(id, |a| a.because.clone(), |a, v| a.because = v))}
             </div>
         </details>
+    }
+    .into_any()
+}
+
+/// A field of a rule's season, which is there when the rule has one.
+fn season_day(id: &str, of: fn(&mut Season) -> &mut String) -> Lens<String> {
+    let (read, write) = (id.to_owned(), id.to_owned());
+    Lens::new(
+        move |p: &Program| {
+            let season = p.rule(&read).and_then(|r| r.season.clone());
+            season.map(|mut s| std::mem::take(of(&mut s))).unwrap_or_default()
+        },
+        move |p: &mut Program, day| {
+            if let Some(season) = p.rules.iter_mut().find(|r| r.id == write).and_then(|r| r.season.as_mut()) {
+                *of(season) = day;
+            }
+        },
+    )
+}
+
+/// The part of every year in which the rule holds. It begins as the whole year.
+fn season(desk: Desk, id: &str) -> AnyView {
+    let whole = || Season { from: "01-01".to_owned(), until: "12-31".to_owned() };
+    let on =
+        lens_in!(rules[id].season).map(|s: Option<Season>| s.is_some(), move |on: bool| Some(on.then(whole)));
+    let read = id.to_owned();
+    let now = Memo::new(move |_| desk.program.with(|p| p.rule(&read).and_then(|r| r.season.clone())));
+    let is_there = Memo::new(move |_| now.with(Option::is_some));
+    let w = desk.words.get_untracked();
+    let label = t!(w.messages, "field-season");
+    let field = format!("rule.{id}.season");
+    let id = id.to_owned();
+    let days = move || {
+        is_there.get().then(|| {
+            let w = desk.words.get_untracked();
+            let said = move || {
+                let season = now.get()?;
+                desk.words.with(|w| {
+                    let [from, until] =
+                        [&season.from, &season.until].map(|day| w.measure("time-of-year", day));
+                    Some(t!(w.messages, "season-says", from = from, until = until))
+                })
+            };
+            view! {
+                <div class="season">
+                    {month_day(desk, &format!("rule.{id}.season.from"), t!(w.messages, "field-season-from"),
+                        season_day(&id, |s| &mut s.from))}
+                    {month_day(desk, &format!("rule.{id}.season.until"), t!(w.messages, "field-season-until"),
+                        season_day(&id, |s| &mut s.until))}
+                    <p class="reading" id="season-says">{said}</p>
+                </div>
+            }
+        })
+    };
+    view! {
+        {check(desk, &field, label, on)}
+        {days}
     }
     .into_any()
 }
@@ -183,4 +257,27 @@ fn acknowledgement<T: Default + 'static>(
             }
         },
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_seasons_days_are_written_only_where_there_is_a_season() {
+        let season = Season { from: "12-26".into(), until: "01-15".into() };
+        let with = Rule { id: "trees".into(), season: Some(season), ..Rule::default() };
+        let without = Rule { id: "glass".into(), ..Rule::default() };
+        let mut program = Program { rules: vec![with, without], ..Program::default() };
+        let until = season_day("trees", |s| &mut s.until);
+        assert_eq!(until.get(&program), "01-15");
+        until.set(&mut program, "01-31".to_owned());
+        let says = |p: &Program, id: &str| p.rule(id).and_then(|r| r.season.clone());
+        assert_eq!(
+            says(&program, "trees").map(|s| (s.from, s.until)),
+            Some(("12-26".into(), "01-31".into()))
+        );
+        season_day("glass", |s| &mut s.from).set(&mut program, "02-01".to_owned());
+        assert_eq!(says(&program, "glass"), None);
+    }
 }

@@ -1,6 +1,7 @@
 //! Every text of a program by its key: the keys of [`guide_data::program_texts`], and
 //! `rule.<id>.sorters` and `plant.name`, which residents never see.
 
+use guide_data::standard::CONTAINER_RULES;
 use guide_data::{Program, Text, each_text};
 
 /// A text by key, for reading.
@@ -18,7 +19,11 @@ pub(crate) fn text<'p>(program: &'p Program, key: &str) -> Option<&'p Text> {
         ("stream", id, "") => &find!(program.streams, id)?.name,
         ("container", id, field) => {
             let container = program.streams.iter().flat_map(|s| &s.containers).find(|c| c.id == id)?;
-            if field.is_empty() { &container.name } else { &container.set_out }
+            match field {
+                "" => &container.name,
+                "set-out" => &container.set_out,
+                kind => &container.rules.iter().find(|r| r.kind == kind)?.text,
+            }
         }
         ("zone", id, "") => &find!(program.zones, id)?.name,
         ("channel", id, field) => {
@@ -26,12 +31,18 @@ pub(crate) fn text<'p>(program: &'p Program, key: &str) -> Option<&'p Text> {
             match field {
                 "" => &channel.name,
                 "note" => &channel.note,
+                "allowance" => &channel.allowance,
+                "vehicles" => &channel.vehicles,
                 _ => &channel.fee,
             }
         }
         ("site", id, field) => {
             let site = find!(program.sites, id)?;
-            if field.is_empty() { &site.name } else { &site.note }
+            match field {
+                "" => &site.name,
+                "vehicles" => &site.vehicles,
+                _ => &site.note,
+            }
         }
         ("machine", id, field) => {
             let machine = find!(program.plant.machines, id)?;
@@ -59,14 +70,18 @@ pub(crate) fn text_mut<'p>(program: &'p mut Program, key: &str) -> Option<&'p mu
 }
 
 /// Kind, id and field of a key. A field is one of a known few, so an id may hold dots.
-fn parts(key: &str) -> (&str, &str, &str) {
+pub(crate) fn parts(key: &str) -> (&str, &str, &str) {
     let (kind, rest) = key.split_once('.').unwrap_or((key, ""));
-    for field in ["set-out", "note", "fee", "limit", "sorters"] {
-        if let Some(id) = rest.strip_suffix(field).and_then(|r| r.strip_suffix('.')) {
-            return (kind, id, field);
-        }
-    }
-    (kind, rest, "")
+    let (id, field) = rest.rsplit_once('.').unwrap_or((rest, ""));
+    let own = match kind {
+        "container" => field == "set-out" || CONTAINER_RULES.contains(&field),
+        "channel" => matches!(field, "note" | "fee" | "allowance" | "vehicles"),
+        "site" => matches!(field, "note" | "vehicles"),
+        "machine" => field == "limit",
+        "rule" => field == "sorters",
+        _ => false,
+    };
+    if own { (kind, id, field) } else { (kind, rest, "") }
 }
 
 /// The keys of every text that somebody wrote in some language; the rest is nothing to translate.
@@ -83,7 +98,7 @@ pub(crate) fn keys(program: &Program) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use guide_data::{Container, Rule, Stream};
+    use guide_data::{Channel, Container, ContainerRule, Rule, Site, Stream};
 
     #[test]
     fn every_key_leads_to_the_same_text_for_reading_and_writing() {
@@ -96,9 +111,25 @@ mod tests {
                 id: "glass-box".into(),
                 name: Text::of("en", "box"),
                 set_out: Text::of("en", "Out by seven"),
+                rules: vec![ContainerRule {
+                    kind: "weight".into(),
+                    text: Text::of("en", "Two hands must lift it"),
+                    ..ContainerRule::default()
+                }],
                 ..Container::default()
             }],
             ..Stream::default()
+        });
+        program.channels.push(Channel {
+            id: "drop-off".into(),
+            allowance: Text::of("en", "20 visits a year"),
+            vehicles: Text::of("en", "Cars only"),
+            ..Channel::default()
+        });
+        program.sites.push(Site {
+            id: "north".into(),
+            vehicles: Text::of("en", "No trailers"),
+            ..Site::default()
         });
         program.rules.push(Rule { id: "r".into(), ..Rule::default() });
         if let Some(rule) = text_mut(&mut program, "rule.r") {
@@ -112,13 +143,19 @@ mod tests {
                 "stream.glass-apart",
                 "container.glass-box",
                 "container.glass-box.set-out",
+                "container.glass-box.weight",
+                "channel.drop-off.allowance",
+                "channel.drop-off.vehicles",
+                "site.north.vehicles",
                 "rule.r"
             ]
         );
         for key in keys {
             let read = text(&program, &key).cloned();
+            assert!(read.as_ref().is_some_and(|t| !t.is_empty()), "{key}");
             assert_eq!(text_mut(&mut program, &key).cloned(), read, "{key}");
         }
+        assert!(text(&program, "container.glass-box.liners").is_none(), "a rule it does not have");
         assert!(text(&program, "rule.absent").is_none() && text(&program, "nothing").is_none());
     }
 }

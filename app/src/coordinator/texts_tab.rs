@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use locales::{Lang, t};
 
 use super::desk::Desk;
-use super::fields::{StateMark, one_language};
+use super::fields::{StateMark, name_of, one_language};
 use super::texts;
 use crate::store::desk_settings;
 
@@ -104,6 +104,38 @@ fn code(state: TextState) -> &'static str {
     }
 }
 
+/// What a text is, in words: whose it is, and which of its texts.
+fn label_of(desk: Desk, key: &str) -> String {
+    let (kind, id, field) = texts::parts(key);
+    let own_name = || (!field.is_empty()).then(|| name_of(desk, kind, id));
+    let w = desk.words.get_untracked();
+    let m = &w.messages;
+    let what = match (kind, field) {
+        ("program", _) => t!(m, "field-program-name"),
+        ("contact", _) => t!(m, "field-contact-name"),
+        ("plant", _) => t!(m, "field-plant-name"),
+        ("print", _) => t!(m, "field-statement"),
+        ("step", _) => t!(m, "text-step"),
+        ("container", "") => t!(m, "field-container-name"),
+        ("machine", "") => t!(m, "field-machine-name"),
+        ("rule", "") => t!(m, "field-residents"),
+        (_, "") => t!(m, "field-name"),
+        ("container", "set-out") => t!(m, "field-set-out"),
+        ("container", rule) => w.say(&format!("container-rule-kind-{rule}")),
+        ("machine", _) => t!(m, "field-machine-limit"),
+        ("site", "vehicles") => t!(m, "field-site-vehicles"),
+        (_, "vehicles") => t!(m, "field-vehicles"),
+        (_, "allowance") => t!(m, "field-allowance"),
+        (_, "fee") => t!(m, "field-fee"),
+        _ => t!(m, "field-note"),
+    };
+    let whose = own_name().or_else(|| {
+        let tab = super::desk::Tab::of(&format!("{kind}s"))?;
+        Some(w.say(&format!("tab-{}", tab.code())))
+    });
+    whose.map_or_else(|| what.clone(), |whose| t!(m, "text-label", whose = whose, what = what.clone()))
+}
+
 fn one(desk: Desk, key: &str, language: &str) -> AnyView {
     let w = desk.words.get_untracked();
     let source = desk.program.with_untracked(|p| p.source_language.clone());
@@ -133,7 +165,10 @@ fn one(desk: Desk, key: &str, language: &str) -> AnyView {
     let name = language.parse::<Lang>().map_or_else(|_| language.to_owned(), |l| l.endonym());
     view! {
         <li class="card text-row" data-id=key.to_owned()>
-            <p><code dir="ltr">{key.to_owned()}</code>" "<StateMark desk state/></p>
+            <p class="text-of">
+                <strong>{label_of(desk, key)}</strong>" "<StateMark desk state/>" "
+                <code dir="ltr">{key.to_owned()}</code>
+            </p>
             <blockquote lang=source.clone() dir="auto">{original}</blockquote>
             {one_language(desk, key, language, name, language)}
             <p><button type="button" class="plain sign-off" prop:disabled=move || !can_sign() on:click=sign>
