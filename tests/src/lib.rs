@@ -9,6 +9,7 @@ pub mod brute;
 mod console;
 mod demo;
 mod fail;
+pub mod fuzz;
 mod need;
 mod outside;
 mod picture;
