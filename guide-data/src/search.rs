@@ -200,7 +200,7 @@ impl SearchIndex {
         let mut best: BTreeMap<usize, (i32, u32)> = BTreeMap::new();
         let mut note = |name: &Name, score: i32| {
             // The item's own name is what will be shown: it wins over another name as good.
-            let score = score + i32::from(name.main) * 6;
+            let score = score + i32::from(name.main) * 16;
             let entry = best.entry(name.item).or_insert((score, name.common));
             entry.0 = entry.0.max(score);
         };
@@ -222,7 +222,7 @@ impl SearchIndex {
         let mut hits: Vec<(Hit, u32)> = best
             .into_iter()
             .map(|(item, (score, common))| {
-                let usual = i32::try_from(common.min(100)).unwrap_or(0) / 4;
+                let usual = i32::try_from(common.min(100)).unwrap_or(0) / 6;
                 (Hit { item, score: score + usual }, common)
             })
             .collect();
@@ -290,6 +290,12 @@ impl SearchIndex {
             asked += weight;
         }
         let answered = met / asked.max(0.01);
+        // A whole sentence holds words about anything; what it is about still has to be met.
+        let least = match weights.len() {
+            0 | 1 => 0.5,
+            2 => 0.3,
+            _ => 0.2,
+        };
         let weight = |place: usize| {
             let word = name.words.get(place).and_then(|&w| self.words.get(w));
             word.map_or(0.5, |w| w.weight)
@@ -300,8 +306,9 @@ impl SearchIndex {
             whole += weight;
             told += if named.get(place) == Some(&true) { weight } else { 0.0 };
         }
-        let covered = told / whole.max(0.01);
-        if answered < if weights.len() > 1 { 0.3 } else { 0.5 } {
+        // An item's own name may list several things: "washer, dryer, stove".
+        let covered = (told / whole.max(0.01)).max(if name.main { 0.8 } else { 0.0 });
+        if answered < least {
             return None;
         }
         #[expect(clippy::cast_possible_truncation, reason = "between 0 and 1000")]
@@ -347,7 +354,7 @@ fn score_joined(name: &Name, joined: &[char], own: u64) -> Option<i32> {
         }
     }
     let cost = slips(joined, own, &name.joined, name.signs)?;
-    Some(840 - i32::try_from(cost).unwrap_or(90) * 8)
+    Some(840 - i32::try_from(cost).unwrap_or(90) * 11)
 }
 
 /// How well a typed word meets a word of a name, 0 to 1; the last word of a query may be unfinished.
