@@ -108,8 +108,9 @@ impl Catalog {
     /// the same id, because the coordinator's word about their place is the nearer one.
     #[must_use]
     pub fn with(&self, own: &[Item]) -> Self {
+        let replaced: std::collections::BTreeSet<&str> = own.iter().map(|o| o.id.as_str()).collect();
         let mut items: Vec<Item> =
-            self.items.iter().filter(|i| own.iter().all(|o| o.id != i.id)).cloned().collect();
+            self.items.iter().filter(|i| !replaced.contains(i.id.as_str())).cloned().collect();
         items.extend(own.iter().cloned());
         Self { items }
     }

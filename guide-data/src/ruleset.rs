@@ -337,6 +337,9 @@ fn unite(into: &mut Vec<String>, more: &[String]) {
 fn close(beats: &mut [Vec<usize>]) {
     let count = beats.len();
     for start in 0..count {
+        if beats.get(start).is_none_or(Vec::is_empty) {
+            continue;
+        }
         let mut seen = vec![false; count];
         let mut open: Vec<usize> = beats.get(start).cloned().unwrap_or_default();
         while let Some(at) = open.pop() {

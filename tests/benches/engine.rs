@@ -132,7 +132,7 @@ fn translated(condition: &Condition) -> ConditionGroup {
 /// which spares it work.
 fn general_engine(program: &Program, day: chrono::NaiveDate) -> RustRuleEngine {
     let base = KnowledgeBase::new("demo");
-    let mut add = |id: &str, salience: i32, when: ConditionGroup, told: String| {
+    let add = |id: &str, salience: i32, when: ConditionGroup, told: String| {
         let action = ActionType::Set { field: "told".to_owned(), value: Value::String(told) };
         let rule = Theirs::new(id.to_owned(), when, vec![action])
             .with_salience(salience)
