@@ -2,7 +2,7 @@
 //! the search index over those names.
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::sync::{Arc, RwLock};
 
 use chrono::NaiveDate;
 use guide_data::{
@@ -19,8 +19,8 @@ pub(crate) struct Words {
     pub(crate) messages: Arc<Messages>,
     /// The program's texts and the items' names.
     pub(crate) pack: Arc<LanguagePack>,
-    /// Finds items by what people type.
-    index: Arc<SearchIndex>,
+    /// Finds items by what people type; by more words once they are learned.
+    index: Arc<RwLock<Arc<SearchIndex>>>,
     /// The items the index was made for, so that a draft's edits make it anew only when needed.
     indexed: Arc<Vec<String>>,
 }
@@ -64,6 +64,18 @@ impl Words {
         let (index, indexed) =
             if renamed || !same { index(&pack, guide) } else { (self.index.clone(), self.indexed.clone()) };
         Self { messages: self.messages.clone(), pack: Arc::new(pack), index, indexed }
+    }
+
+    /// Learns other words for items, by which they are found from now on.
+    pub(crate) fn learn(&self, others: &BTreeMap<String, Vec<String>>, guide: &Guide) {
+        let mut pack = (*self.pack).clone();
+        for (item, names) in &mut pack.names {
+            names.extend(others.get(item).into_iter().flatten().cloned());
+        }
+        let learned = search_index(&pack, guide);
+        if let Ok(mut index) = self.index.write() {
+            *index = Arc::new(learned);
+        }
     }
 
     /// The same words for what the app shares with the command line.
@@ -228,15 +240,23 @@ impl Words {
     /// The items that best match what somebody typed, as positions in the guide.
     pub(crate) fn find(&self, typed: &str) -> Vec<usize> {
         let typed: String = typed.chars().take(LONGEST_QUERY).collect();
-        self.index.find(&browser::fold(&typed), MOST_RESULTS).into_iter().map(|hit| hit.item).collect()
+        // A lock is poisoned only by a panic, after which the page starts anew.
+        let Ok(index) = self.index.read().map(|index| index.clone()) else { return Vec::new() };
+        index.find(&browser::fold(&typed), MOST_RESULTS).into_iter().map(|hit| hit.item).collect()
     }
 }
 
-fn index(pack: &LanguagePack, guide: &Guide) -> (Arc<SearchIndex>, Arc<Vec<String>>) {
+type Index = (Arc<RwLock<Arc<SearchIndex>>>, Arc<Vec<String>>);
+
+fn index(pack: &LanguagePack, guide: &Guide) -> Index {
+    let ids = guide.items.iter().map(|i| i.id.clone()).collect();
+    (Arc::new(RwLock::new(Arc::new(search_index(pack, guide)))), Arc::new(ids))
+}
+
+fn search_index(pack: &LanguagePack, guide: &Guide) -> SearchIndex {
     let names = guide.items.iter().enumerate().flat_map(|(at, item)| {
         let names = pack.names.get(&item.id).map(Vec::as_slice).unwrap_or_default();
         names.iter().enumerate().map(move |(n, name)| (at, browser::fold(name), n == 0, item.common))
     });
-    let ids = guide.items.iter().map(|i| i.id.clone()).collect();
-    (Arc::new(SearchIndex::build(names)), Arc::new(ids))
+    SearchIndex::build(names)
 }

@@ -77,8 +77,16 @@ fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));
     for language in &program.languages {
-        let pack: LanguagePack = language_pack(program, catalog, language);
+        let mut pack: LanguagePack = language_pack(program, catalog, language);
+        // A phone can answer with the names alone; other words to search by come right after them.
+        let others: BTreeMap<String, Vec<String>> = pack
+            .names
+            .iter_mut()
+            .filter(|(_, names)| names.len() > 1)
+            .map(|(item, names)| (item.clone(), names.split_off(1)))
+            .collect();
         files.insert(format!("data/lang/{language}.json"), list::json(&pack));
+        files.insert(format!("data/words/{language}.json"), list::json(&others));
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
     for language in locales::supported() {

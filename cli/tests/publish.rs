@@ -43,6 +43,7 @@ fn every_file_is_listed_with_its_hash_and_nothing_else_is() {
         ("pkg/resident_bg.wasm", "resident"),
         ("data/guide.json", "resident"),
         ("data/lang/ar.json", "resident"),
+        ("data/words/ar.json", "resident"),
         ("desk.css", "coordinator"),
         ("coordinator-start.js", "coordinator"),
         ("pkg/coordinator.js", "coordinator"),
@@ -93,6 +94,10 @@ fn the_guide_and_its_words_can_be_read_back() {
             let names = pack.names.get(&item.id).map(Vec::as_slice).unwrap_or_default();
             assert!(names.first().is_some_and(|name| !name.is_empty()), "{tag}: {} has no name", item.id);
         }
+        let others: std::collections::BTreeMap<String, Vec<String>> =
+            serde_json::from_slice(&files[&format!("data/words/{tag}.json")]).unwrap();
+        assert!(others.len() * 10 > guide.items.len() * 9, "{tag}: {} items have other words", others.len());
+        assert!(pack.names.values().all(|names| names.len() == 1), "{tag}: other words come apart");
         let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
         let (messages, problems) = locales::Messages::from_ftl(tag.parse().unwrap(), &sources);
         assert!(problems.is_empty(), "{tag}: {problems:?}");

@@ -91,6 +91,11 @@ async fn words(language: &str) -> Result<Words, FetchProblem> {
         }
     }
     pack.names.extend(desk.names);
+    let path = format!("data/words/{language}.json");
+    let others = browser::fetch_json::<std::collections::BTreeMap<String, Vec<String>>>(&path);
+    for (item, names) in others.await.unwrap_or_default() {
+        pack.names.entry(item).or_default().extend(names);
+    }
     Ok(Words::new(pack, &Guide::default()))
 }
 

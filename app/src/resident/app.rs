@@ -86,6 +86,19 @@ async fn pack(language: &str) -> Result<LanguagePack, FetchProblem> {
     browser::fetch_json(&format!("data/lang/{language}.json")).await
 }
 
+/// Fetches other words to search by, now that the guide can answer. Without them every item is
+/// still found by its name.
+fn learn(resident: Resident) {
+    wasm_bindgen_futures::spawn_local(async move {
+        let words = resident.words.get_untracked();
+        let others = browser::fetch_json(&format!("data/words/{}.json", words.language())).await;
+        if let Ok(others) = others {
+            words.learn(&others, &resident.guide.get_untracked());
+            resident.learned.update(|times| *times += 1);
+        }
+    });
+}
+
 /// Header, page, footer.
 #[component]
 fn Frame(
@@ -98,6 +111,7 @@ fn Frame(
     provide_context(Offline::start("guide"));
     let missing = RwSignal::new(unknown_language);
     follow_address(resident, missing);
+    learn(resident);
     Effect::new(move |_| {
         resident.words.with(|w| {
             browser::set_language(w.language(), w.direction());
@@ -156,6 +170,7 @@ fn switch(resident: Resident, language: String, missing: RwSignal<Option<String>
                 settings.language = Some(language.clone());
                 browser::save_settings(&settings);
                 resident.words.set(Arc::new(Words::new(pack, &guide)));
+                learn(resident);
                 browser::replace_fragment(&resident.page.with_untracked(|p| p.fragment(&language)));
             }
             Err(_) => missing.set(Some(language)),

@@ -20,6 +20,8 @@ pub(crate) fn Home() -> impl IntoView {
     let query = RwSignal::new(String::new());
     let found = Memo::new(move |_| {
         let typed = query.get();
+        // More words may have been learned meanwhile.
+        resident.learned.track();
         resident.words.with(|w| w.find(&typed))
     });
     let searching = move || !query.with(|q| q.trim().is_empty());

@@ -25,6 +25,8 @@ pub(crate) struct Resident {
     pub(crate) guide: RwSignal<Arc<Guide>>,
     /// The words of the language shown.
     pub(crate) words: RwSignal<Arc<Words>>,
+    /// Changes when [`Resident::words`] have learned to find items by more words.
+    pub(crate) learned: RwSignal<u32>,
     /// The page shown.
     pub(crate) page: RwSignal<Page>,
     /// The service zone, once given.
@@ -58,6 +60,7 @@ impl Resident {
         Self {
             guide: RwSignal::new(guide),
             words: RwSignal::new(words),
+            learned: RwSignal::new(0),
             page: RwSignal::new(Page::Home),
             zone: RwSignal::new(zone),
             recent: RwSignal::new(settings.recent),
