@@ -4,6 +4,7 @@ use chrono::{Datelike, NaiveDate, NaiveTime, Timelike, Weekday};
 
 use crate::args::Args;
 use crate::messages::{Messages, without_isolates};
+use crate::pattern::opening_isolate;
 
 /// How much of a date is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -134,7 +135,10 @@ impl Messages {
     /// CLDR's list patterns: one for two items, else one for the last and one for the others.
     fn list<S: AsRef<str>>(&self, key: &str, next: &str, items: &[S]) -> String {
         let isolated = |item: &S| match self.isolates() {
-            true => format!("\u{2068}{}\u{2069}", item.as_ref()),
+            true => {
+                let opening = opening_isolate(item.as_ref(), self.lang().direction());
+                format!("{opening}{}\u{2069}", item.as_ref())
+            }
             false => item.as_ref().to_owned(),
         };
         let Some((last, before)) = items.split_last() else { return String::new() };

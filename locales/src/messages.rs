@@ -218,9 +218,6 @@ fn line_of(text: &str, piece: &str) -> usize {
 
 /// Removes the isolating marks from a text: U+2068 and U+2069.
 pub(crate) fn without_isolates(text: &str) -> Cow<'_, str> {
-    if text.contains(['\u{2068}', '\u{2069}']) {
-        Cow::Owned(text.replace(['\u{2068}', '\u{2069}'], ""))
-    } else {
-        Cow::Borrowed(text)
-    }
+    let marks = ['\u{2066}', '\u{2067}', '\u{2068}', '\u{2069}'];
+    if text.contains(marks) { Cow::Owned(text.replace(marks, "")) } else { Cow::Borrowed(text) }
 }

@@ -12,7 +12,7 @@ use fluent_syntax::ast;
 use fluent_syntax::unicode::unescape_unicode_to_string;
 
 use crate::args::{Args, Value};
-use crate::lang::Lang;
+use crate::lang::{Direction, Lang};
 use crate::number::NumberStyle;
 use crate::plural::category;
 
@@ -126,6 +126,26 @@ pub(crate) fn fill(pattern: &Pattern, args: &Args<'_>, table: &Table, manner: &M
     out
 }
 
+/// The mark that opens the isolate around a value. The value's own first strong letter tells its
+/// direction; but letters inside isolates do not count (UAX #9, P2), so a value that is made of
+/// values alone would be read from left to right: it is a sentence of ours, and runs as ours do.
+pub(crate) fn opening_isolate(value: &str, ours: Direction) -> char {
+    let (mut depth, mut nested) = (0_usize, false);
+    for c in value.chars() {
+        match c {
+            '\u{2066}'..='\u{2068}' => (depth, nested) = (depth + 1, true),
+            '\u{2069}' => depth = depth.saturating_sub(1),
+            c if depth == 0 && c.is_alphabetic() => return '\u{2068}',
+            _ => {}
+        }
+    }
+    match (nested, ours) {
+        (false, _) => '\u{2068}',
+        (true, Direction::RightToLeft) => '\u{2067}',
+        (true, Direction::LeftToRight) => '\u{2066}',
+    }
+}
+
 fn fill_into(
     pattern: &Pattern,
     args: &Args<'_>,
@@ -141,7 +161,11 @@ fn fill_into(
             Part::Text(text) => out.push_str(text),
             Part::Value(name) => {
                 if isolate {
-                    out.push('\u{2068}');
+                    let value = match args.get(name) {
+                        Some(Value::Text(text)) => text.as_ref(),
+                        _ => "",
+                    };
+                    out.push(opening_isolate(value, manner.lang.direction()));
                 }
                 match args.get(name) {
                     Some(Value::Text(text)) => out.push_str(text),

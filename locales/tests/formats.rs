@@ -201,6 +201,9 @@ fn values_are_isolated_unless_told_otherwise() {
     let source = "a = قل { $x } الآن\n";
     let screen = Messages::from_ftl("ar".parse().unwrap(), &[source]).0;
     assert_eq!(t!(screen, "a", x = "PET 1"), "قل \u{2068}PET 1\u{2069} الآن");
+    // A sentence made of values alone runs as the language does: "two things: here" inside another.
+    let nested = t!(screen, "a", x = "\u{2068}PET 1\u{2069}: \u{2068}PP\u{2069}");
+    assert!(nested.contains("\u{2067}\u{2068}PET 1"), "{nested:?}");
     assert_eq!(t!(screen.isolating(false), "a", x = "PET 1"), "قل PET 1 الآن");
 }
 
