@@ -98,15 +98,15 @@ fn judge(language: &str, at_1: f64, at_3: f64) {
 
 #[test]
 fn english() {
-    judge("en", 85.0, 95.0);
+    judge("en", 90.0, 96.0);
 }
 
 #[test]
 fn spanish() {
-    judge("es", 85.0, 95.0);
+    judge("es", 82.0, 89.5);
 }
 
 #[test]
 fn arabic() {
-    judge("ar", 85.0, 95.0);
+    judge("ar", 79.0, 87.5);
 }
