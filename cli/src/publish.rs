@@ -73,6 +73,10 @@ fn apart(app: &Path, out: &Path) -> Outcome<()> {
 fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, checked: &Checked) {
     let mut guide = checked.guide.clone();
     guide.fill_hours(program);
+    // Which item is asked about is never a question: the list of them stands in the guide once.
+    for variable in guide.variables.iter_mut().filter(|v| v.fact == "item") {
+        variable.values.clear();
+    }
     files.insert("data/guide.json".to_owned(), list::json(&guide));
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));

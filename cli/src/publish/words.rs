@@ -58,7 +58,13 @@ pub(crate) fn desk_messages(tag: &str) -> Vec<String> {
 fn files(lang: &Lang, wanted: &[&str]) -> Vec<String> {
     let tag = lang.entry().map_or("en", |language| language.tag);
     let own = sources(tag).iter().filter(|(name, _)| wanted.contains(name));
-    own.map(|(_, text)| (*text).to_owned()).collect()
+    own.map(|(_, text)| without_comments(text)).collect()
+}
+
+/// Comments are for translators.
+fn without_comments(text: &str) -> String {
+    let lines = text.lines().filter(|line| !line.starts_with('#') && !line.trim().is_empty());
+    lines.flat_map(|line| [line, "\n"]).collect()
 }
 
 /// Every item's name and other names: the program's own words first.
