@@ -46,9 +46,9 @@ item-straw = Plastic straw
 item-plastic-cutlery = Plastic fork, knife, spoon
     .also = plastic cutlery | plastic silverware | disposable utensils | spork | plastic knives and forks | plastic spoons | picnic cutlery | disposable cutlery
 item-foam-cup = Foam cup
-    .also = polystyrene cup | insulated cup | EPS cup | white foam cup | foam cups | thermocol cup
+    .also = polystyrene cup | insulated cup | EPS cup | white foam cup | foam cups
 item-foam-takeout = Foam takeout box
-    .also = foam clamshell | polystyrene food box | foam plate | foam tray | takeaway foam | foam container | foam box | foam plates | foam trays | chippy box | burger box foam | kebab box | thermocol box
+    .also = foam clamshell | polystyrene food box | foam plate | foam tray | takeaway foam | foam container | foam box | foam plates | foam trays | chippy box | burger box foam | kebab box
 item-bag-of-recyclables = Recyclables in a plastic bag
     .also = bagged recycling | trash bag of bottles | garbage bag of recycling | sack of recycling | bin bag of recycling | black bag of recycling | bin liner of recycling
 item-egg-carton-plastic = Clear plastic egg carton
@@ -104,7 +104,7 @@ item-detergent-pod-tub = Detergent pod tub
 item-litter-jug = Cat litter jug, empty
     .also = kitty litter jug | litter container | cat sand jug | big handled jug
 item-foam-cooler = Foam cooler or shipping box
-    .also = foam ice chest | meal kit cooler | polystyrene box | foam fish box | insulated foam box | thermocol box | bait box foam
+    .also = foam ice chest | meal kit cooler | polystyrene box | foam fish box | insulated foam box | bait box foam
 item-foam-sheet = Thin bendy foam sheet
     .also = foam wrap | foam pouch | packing foam sheet | foam sleeve | dish foam wrap | soft foam
 
@@ -893,7 +893,7 @@ item-tent = Tent or gazebo
 ## household-goods
 
 item-foam-block = Foam packing block
-    .also = packing foam | TV foam | polystyrene block | white packing foam | EPS block | foam | packaging foam | expanded polystyrene | thermocol | polystyrene | polystyrene packing
+    .also = packing foam | TV foam | polystyrene block | white packing foam | EPS block | foam | packaging foam | expanded polystyrene | polystyrene | polystyrene packing
 item-ceramic-dishes = Plate, bowl or mug
     .also = crockery | ceramic dish | china | porcelain | coffee mug | stoneware | plates | plate | dishes | mugs | cups and saucers | teapot | broken plate | dinner plate
 item-garden-hose = Garden hose
