@@ -5,7 +5,7 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Deciden las reglas locales y el personal del lugar.
-caution-battery-lithium = Las baterías de litio pueden causar un incendio. Nunca las ponga en un bote, ni los aparatos que las llevan. Cubra con cinta las puntas de metal, o ponga cada una en su bolsa. No las aplaste ni las abra. { caution-local }
+caution-battery-lithium = Las baterías de litio pueden incendiarse. Nunca las ponga en un bote, ni los aparatos que las llevan. Cubra sus puntas con cinta o ponga cada una en su bolsa. No las aplaste ni abra. { caution-local }
 caution-battery-household = Las pilas pueden derramarse o causar un incendio. Nunca las ponga en ningún bote. Cubra las puntas con cinta y guárdelas separadas. { caution-local }
 caution-battery-lead-acid = Esta batería tiene ácido que quema y plomo que envenena. Manténgala de pie y no la abra. Nunca la ponga en ningún bote. { caution-local }
 caution-sharps = Las agujas y lancetas pueden herir e infectar a quienes clasifican. Nunca las ponga sueltas en ningún bote. Échelas enseguida en un recipiente fuerte que no se pueda perforar, con tapa firme. Nunca meta la mano en un bote para sacar una. { caution-local }
