@@ -15,7 +15,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::ask::{Given, ValueLabel};
 use crate::catalog::{Catalog, Item};
-use crate::compare::product::{Path, Product, Side, exists, told};
+use crate::compare::product::{Path, Product, Side, told};
 use crate::compare::region::{Region, When};
 use crate::compile::compile_over;
 use crate::condition::{Bounds, Condition, OneOf};
@@ -135,9 +135,7 @@ impl<'a> Desk<'a> {
         let shared = variables(&programs, &everything);
         let day_at = fact_index("day")?;
         let days = shared.get(day_at)?;
-        let days = (days.interval_of(day_number(first_day))..days.size())
-            .filter(|&interval| exists(days, interval))
-            .collect();
+        let days = (days.interval_of(day_number(first_day))..days.size()).collect();
         Some(Self {
             program,
             before,
@@ -320,8 +318,8 @@ impl<'a> Desk<'a> {
 
     /// The first day of an interval.
     fn starts(&self, interval: usize) -> Option<NaiveDate> {
-        let cut = self.variables.get(usize::from(self.day))?.cuts.get(interval.checked_sub(1)?)?;
-        day_of(first_above(cut.at))
+        let (first, _) = self.variables.get(usize::from(self.day))?.range_of(interval);
+        if first == i64::MIN { None } else { day_of(first) }
     }
 
     fn witness(&self, item: &str, sheet: &PrintedSheet, path: &Path) -> Witness {
@@ -383,16 +381,12 @@ fn holds(line: &PrintedLine, sheet: &PrintedSheet, outcome: &Outcome, program: &
     }
 }
 
-/// The smallest whole value above a cut, see [`crate::domain::Cut`].
-fn first_above(cut: i64) -> i64 {
-    cut.saturating_add(1).div_euclid(2)
-}
-
 /// A value inside an interval: its smallest, or for the first one its largest.
 fn inside(variable: &Variable, interval: usize) -> i64 {
-    match interval.checked_sub(1).and_then(|i| variable.cuts.get(i)) {
-        Some(cut) => first_above(cut.at),
-        None => variable.cuts.first().map_or(0, |cut| cut.at.saturating_sub(1).div_euclid(2)),
+    match variable.range_of(interval) {
+        (i64::MIN, i64::MAX) => 0,
+        (i64::MIN, largest) => largest,
+        (smallest, _) => smallest,
     }
 }
 

@@ -9,31 +9,18 @@
     reason = "a test that cannot go on should stop"
 )]
 
+mod common;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use guide_data::{Answered, Catalog, Checked, FIX_CODES, Finding, Program, Severity, check};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-/// A small generator of random numbers; a test needs no better, and stays repeatable.
-struct Dice(u64);
+use common::Dice;
 
-impl Dice {
-    fn roll(&mut self, sides: usize) -> usize {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        usize::try_from(self.0 >> 11).unwrap() % sides
-    }
-    fn pick<'a, T>(&mut self, from: &'a [T]) -> &'a T {
-        &from[self.roll(from.len())]
-    }
-    fn chance(&mut self, percent: usize) -> bool {
-        self.roll(100) < percent
-    }
-    fn one(&mut self, from: &[&str]) -> Value {
-        json!(*self.pick(from))
-    }
+fn one(dice: &mut Dice, from: &[&str]) -> Value {
+    json!(*dice.pick(from))
 }
 
 fn catalog() -> Catalog {
@@ -65,7 +52,7 @@ fn condition(dice: &mut Dice, depth: usize) -> Value {
                 ("hazard", &["sharps", "battery-lithium", "none"][..]),
                 ("materiel", &["steel", "plastic"][..]),
             ]);
-            let of: Vec<Value> = (0..dice.roll(3)).map(|_| dice.one(values)).collect();
+            let of: Vec<Value> = (0..dice.roll(3)).map(|_| one(dice, values)).collect();
             json!({"is": {"fact": fact, "of": of}})
         }
         1 => {
@@ -80,14 +67,14 @@ fn condition(dice: &mut Dice, depth: usize) -> Value {
             let bound = *dice.pick(&["at-least", "over", "at-most", "under"]);
             let mut measure = json!({"fact": fact, bound: words});
             if dice.chance(20) {
-                measure["like"] = dice.one(&["credit-card", "credit-cart", "bucket"]);
+                measure["like"] = one(dice, &["credit-card", "credit-cart", "bucket"]);
             }
             if dice.chance(20) {
                 measure["under"] = json!("1 in");
             }
             json!({"measure": measure})
         }
-        2 => json!({"is": {"fact": "item", "of": [dice.one(&["can", "cup", "toy", "cel", "cell"])]}}),
+        2 => json!({"is": {"fact": "item", "of": [one(dice, &["can", "cup", "toy", "cel", "cell"])]}}),
         3 => json!({"not": condition(dice, depth - 1)}),
         4 => json!({"all": (0..dice.roll(3)).map(|_| condition(dice, depth - 1)).collect::<Vec<_>>()}),
         _ => json!({"any": (0..dice.roll(3)).map(|_| condition(dice, depth - 1)).collect::<Vec<_>>()}),
@@ -98,8 +85,8 @@ fn rule(dice: &mut Dice, number: usize) -> Value {
     let number = if dice.chance(8) { number.saturating_sub(1) } else { number };
     let mut rule = json!({
         "id": format!("rule-{number}"),
-        "tier": dice.one(&["safety", "plant", "program", "material", "default", "program", "material"]),
-        "prepare": [dice.one(&["empty", "rinse", "flatten", "flaten", "cap-on", "cap-off", "crush", "own-step"])],
+        "tier": one(dice, &["safety", "plant", "program", "material", "default", "program", "material"]),
+        "prepare": [one(dice, &["empty", "rinse", "flatten", "flaten", "cap-on", "cap-off", "crush", "own-step"])],
     });
     if dice.chance(90) {
         rule["when"] = condition(dice, 2);
@@ -107,15 +94,15 @@ fn rule(dice: &mut Dice, number: usize) -> Value {
     match dice.roll(4) {
         0 => {
             rule["verdict"] = json!("yes");
-            rule["stream"] = dice.one(&["recycling", "recycling", "glass", "recyclng"]);
+            rule["stream"] = one(dice, &["recycling", "recycling", "glass", "recyclng"]);
         }
         1 => {
             rule["verdict"] = json!("no");
-            rule["stream"] = dice.one(&["refuse", "refuse", "refus"]);
+            rule["stream"] = one(dice, &["refuse", "refuse", "refus"]);
         }
         2 => {
             rule["verdict"] = json!("elsewhere");
-            rule["channel"] = dice.one(&["yard", "hhw", "hw", "yrd"]);
+            rule["channel"] = one(dice, &["yard", "hhw", "hw", "yrd"]);
         }
         _ => {}
     }
@@ -132,13 +119,13 @@ fn rule(dice: &mut Dice, number: usize) -> Value {
         rule["temporary"] = json!(true);
     }
     if dice.chance(8) {
-        rule["season"] = json!({"from": dice.one(&["11-01", "13-01"]), "until": dice.one(&["02-28", "2-30", "2026-02-28"])});
+        rule["season"] = json!({"from": one(dice, &["11-01", "13-01"]), "until": one(dice, &["02-28", "2-30", "2026-02-28"])});
     }
     if dice.chance(8) {
-        rule["banned-from"] = json!([dice.one(&["refuse", "recycling", "refus"])]);
+        rule["banned-from"] = json!([one(dice, &["refuse", "recycling", "refus"])]);
     }
     if dice.chance(10) {
-        rule["reason"] = dice.one(&["sells", "sels", "law"]);
+        rule["reason"] = one(dice, &["sells", "sels", "law"]);
     }
     if dice.chance(8) {
         rule["acknowledgement"] = json!({"by": "Fire marshal", "because": "Sealed box on every cart"});
@@ -166,14 +153,14 @@ fn flawed(dice: &mut Dice) -> Program {
                    "hours": "Mo-Fr 08:00-16:00", "position": {"lat": 41.6, "lon": -52.1}}],
         "hazards": {"battery-lithium": {"channel": "hhw"}, "sharps": {"channel": "hhw"}},
         "steps": {"own-step": {"en": "Own step"}},
-        "silence": dice.one(&["undecided", "ask", "closed"]),
+        "silence": one(dice, &["undecided", "ask", "closed"]),
     });
     let rules: Vec<Value> = (0..2 + dice.roll(7)).map(|n| rule(dice, n)).collect();
     program["rules"] = json!(rules);
     if dice.chance(40) {
         program["items"] = json!([
-            {"id": "shell", "category": dice.one(&["food-garden", "food-gardn"]),
-             "facts": {"material": dice.one(&["stone", "ston"]), "shortest-side": dice.one(&["2 in", "2"])},
+            {"id": "shell", "category": one(dice, &["food-garden", "food-gardn"]),
+             "facts": {"material": one(dice, &["stone", "ston"]), "shortest-side": one(dice, &["2 in", "2"])},
              "open": {dice.pick(&["wet", "wett"]).to_string(): {"among": {"no": 1, "yes": 1}}}},
         ]);
         if dice.chance(60) {
@@ -188,40 +175,40 @@ fn flawed(dice: &mut Dice) -> Program {
     }
     for _ in 0..dice.roll(4) {
         let (pointer, value) = match dice.roll(24) {
-            0 => ("/hazards/sharps/channel", dice.one(&["yard", "hw", "gone"])),
+            0 => ("/hazards/sharps/channel", one(dice, &["yard", "hw", "gone"])),
             1 => ("/hazards", json!({"sharps": {"channel": "hhw"}, "battery-lithum": {"channel": "hhw"}})),
             2 => ("/zones/1/streams", json!(["refuse"])),
             3 => ("/zones/1/streams", json!(["refus", "recycling", "glass"])),
             4 => ("/zones/1/id", json!("town")),
-            5 => ("/zones/0/dwelling", dice.one(&["house", "hose"])),
-            6 => ("/streams/1/id", dice.one(&["recycling", ""])),
-            7 => ("/streams/0/containers/0/colour", dice.one(&["205080", "#25a", "blue"])),
+            5 => ("/zones/0/dwelling", one(dice, &["house", "hose"])),
+            6 => ("/streams/1/id", one(dice, &["recycling", ""])),
+            7 => ("/streams/0/containers/0/colour", one(dice, &["205080", "#25a", "blue"])),
             8 => ("/streams/0/containers/0/zones", json!(["twn", "hills"])),
-            9 => ("/streams/0/kind", dice.one(&["recyling", "x"])),
+            9 => ("/streams/0/kind", one(dice, &["recyling", "x"])),
             10 => ("/sites/0/channels", json!(["yrd", "hhw"])),
-            11 => ("/sites/0/hours", dice.one(&["Mo–Fr 8:00–16:00", "always"])),
+            11 => ("/sites/0/hours", one(dice, &["Mo–Fr 8:00–16:00", "always"])),
             12 => ("/sites/0/position", json!({"lat": 141.0, "lon": 10.0})),
-            13 => ("/unknown", json!({"resin": dice.one(&["unredable", "x"]), "battery": "noo"})),
+            13 => ("/unknown", json!({"resin": one(dice, &["unredable", "x"]), "battery": "noo"})),
             14 => ("/channels/1/safe-for", json!(["battery-lithium", "sharp"])),
-            15 => ("/source-language", dice.one(&["es", "", "en"])),
-            16 => ("/guide-url", dice.one(&["example.org", ""])),
-            17 => ("/name/en", dice.one(&["A <i>town</i>", "A\u{202E}b", "A\u{1}b"])),
+            15 => ("/source-language", one(dice, &["es", "", "en"])),
+            16 => ("/guide-url", one(dice, &["example.org", ""])),
+            17 => ("/name/en", one(dice, &["A <i>town</i>", "A\u{202E}b", "A\u{1}b"])),
             19 => ("/steps", json!({"polish": {"en": "Polish it"}})),
             20 => (
                 "/counts-as",
-                json!([{"fact": dice.one(&["form", "frm", "battery"]), "these": [dice.one(&["can", "cn"])],
-                        "count-as": dice.one(&["tub", "tubb", "can"])},
-                       {"fact": "form", "these": [dice.one(&["tub", "cup"])], "count-as": "jar"}]),
+                json!([{"fact": one(dice, &["form", "frm", "battery"]), "these": [one(dice, &["can", "cn"])],
+                        "count-as": one(dice, &["tub", "tubb", "can"])},
+                       {"fact": "form", "these": [one(dice, &["tub", "cup"])], "count-as": "jar"}]),
             ),
             21 => (
                 "/streams/0/containers/0/rules",
-                json!([{"kind": dice.one(&["weight", "wieght"]), "limit": dice.one(&["10 lb", "10"])},
+                json!([{"kind": one(dice, &["weight", "wieght"]), "limit": one(dice, &["10 lb", "10"])},
                        {"kind": "weight"}]),
             ),
-            22 => ("/sites/0/refuses", json!([dice.one(&["cell", "needle"])])),
+            22 => ("/sites/0/refuses", json!([one(dice, &["cell", "needle"])])),
             23 => ("/streams/0/containers/0/dwellings", json!(["hose", "house"])),
-            18 => ("/channels/0/kind", dice.one(&["dropoff", "event"])),
-            _ => ("/sites/0/accepts", json!([dice.one(&["can", "cann", "cell"])])),
+            18 => ("/channels/0/kind", one(dice, &["dropoff", "event"])),
+            _ => ("/sites/0/accepts", json!([one(dice, &["can", "cann", "cell"])])),
         };
         let (parent, key) = pointer.rsplit_once('/').unwrap();
         match program.pointer_mut(parent).unwrap() {

@@ -2,22 +2,14 @@
 
 #![expect(clippy::unwrap_used, clippy::indexing_slicing, reason = "a test that cannot go on should stop")]
 
+mod common;
+
 use guide_data::{
     Bounds, Catalog, Condition, FactKind, Finding, Item, Open, Program, Rule, Severity, Text, Tier, Verdict,
     check, demo_json, fact,
 };
 
-/// A small generator of numbers that are always the same.
-struct Dice(u64);
-
-impl Dice {
-    fn roll(&mut self, sides: usize) -> usize {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        usize::try_from(self.0 >> 11).unwrap() % sides
-    }
-}
+use common::Dice;
 
 fn demo() -> Program {
     Program::from_json(demo_json()).unwrap()

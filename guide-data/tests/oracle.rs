@@ -8,6 +8,8 @@
     reason = "a test that cannot go on should stop"
 )]
 
+mod common;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::{Datelike as _, NaiveDate, TimeDelta};
@@ -18,23 +20,7 @@ use guide_data::{
 };
 use proptest::prelude::*;
 
-/// A small generator of random numbers; a test needs no better, and stays repeatable.
-struct Dice(u64);
-
-impl Dice {
-    fn roll(&mut self, sides: usize) -> usize {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        usize::try_from(self.0 >> 11).unwrap() % sides
-    }
-    fn pick<'a, T>(&mut self, from: &'a [T]) -> &'a T {
-        &from[self.roll(from.len())]
-    }
-    fn chance(&mut self, percent: usize) -> bool {
-        self.roll(100) < percent
-    }
-}
+use common::Dice;
 
 const CHOICES: &[&str] =
     &["resin", "contents", "bagged", "soiling", "hazard", "battery", "material", "zone", "dwelling", "part"];

@@ -57,11 +57,7 @@ impl Product {
         for open in sides.iter().flat_map(|s| &s.subject.open) {
             weights.entry(open.variable).or_insert_with(|| {
                 let kept = narrowed.get(&open.variable);
-                let of = sides.first().and_then(|s| s.guide.variables.get(usize::from(open.variable)));
-                let keeps = |value: &u16| {
-                    let value = usize::from(*value);
-                    kept.is_none_or(|k| k.contains(&value)) && of.is_none_or(|of| exists(of, value))
-                };
+                let keeps = |value: &u16| kept.is_none_or(|k| k.contains(&usize::from(*value)));
                 open.weights.iter().filter(|(v, _)| keeps(v)).copied().collect()
             });
         }
@@ -247,16 +243,6 @@ impl Walk<'_> {
         let made = self.made.diagram.make(variable, children)?;
         self.memo.insert(state, made);
         Ok(made)
-    }
-}
-
-/// False for an interval without a whole number in it: between "until February 28" and "from March 1"
-/// there is no day.
-pub(crate) fn exists(variable: &Variable, value: usize) -> bool {
-    let low = value.checked_sub(1).and_then(|i| variable.cuts.get(i));
-    match (low, variable.cuts.get(value)) {
-        (Some(low), Some(high)) => low.at + low.at.rem_euclid(2) < high.at,
-        _ => true,
     }
 }
 
