@@ -14,7 +14,7 @@ use guide_data::{
     Bounds, Catalog, Condition, FACTS, FactKind, Guide, HAZARDS, Item, Measure, Program, Verdict, check,
     compare, fact,
 };
-use lidleaf_tests::brute::try_everything;
+use lidleaf_tests::brute::{Days, try_everything};
 use lidleaf_tests::{demo, demo_guide};
 use rust_rule_engine::engine::facts::Facts;
 use rust_rule_engine::engine::knowledge_base::KnowledgeBase;
@@ -221,9 +221,14 @@ fn proof(c: &mut Criterion) {
     let mut group = c.benchmark_group("proof");
     group.bench_function("of-the-demo-by-diagram", |b| b.iter(|| check(black_box(demo()), &catalog)));
     group.sample_size(10);
-    group.bench_function("of-the-demo-by-every-case", |b| {
-        b.iter(|| try_everything(black_box(demo()), &catalog).cases);
-    });
+    for (name, days) in [
+        ("of-the-demo-by-every-case-of-each-stretch-of-days", Days::OfEachStretch),
+        ("of-the-demo-by-every-case-on-every-day", Days::Every),
+    ] {
+        group.bench_function(name, |b| {
+            b.iter(|| try_everything(black_box(demo()), &catalog, days).cases);
+        });
+    }
     group.finish();
 }
 

@@ -38,11 +38,22 @@ pub struct Tried {
 /// Context facts: no item states them.
 const CONTEXT: &[&str] = &["zone", "dwelling", "origin", "proof", "add-on"];
 
+/// Which days are tried.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Days {
+    /// One of every stretch on which the same rules hold: a first piece of the analysis's own work,
+    /// done beforehand.
+    OfEachStretch,
+    /// Every one of the edition's first year, and one before it: what is left to somebody who knows
+    /// nothing of the rules.
+    Every,
+}
+
 /// Tries every case of every item of a program.
 #[must_use]
-pub fn try_everything(program: &Program, catalog: &Catalog) -> Tried {
+pub fn try_everything(program: &Program, catalog: &Catalog, days: Days) -> Tried {
     let catalog = catalog.with(&program.items);
-    let world = World::new(program);
+    let world = World::new(program, days);
     let mut tried = Tried {
         idle: program.rules.iter().filter(|r| r.verdict.is_some()).map(|r| r.id.clone()).collect(),
         ..Tried::default()
@@ -73,7 +84,7 @@ struct World<'a> {
     spoken: BTreeSet<String>,
     /// The thresholds of each measure.
     cuts: BTreeMap<String, BTreeSet<i64>>,
-    /// One day of every stretch on which the same rules hold.
+    /// The days that are tried.
     days: Vec<NaiveDate>,
     strength: Vec<u8>,
     /// Positions of the rules that each rule beats.
@@ -97,7 +108,7 @@ fn in_season(season: &Season, day: NaiveDate) -> bool {
 }
 
 impl<'a> World<'a> {
-    fn new(program: &'a Program) -> Self {
+    fn new(program: &'a Program, which: Days) -> Self {
         let mut spoken = BTreeSet::from(["hazard".to_owned(), "battery".to_owned()]);
         let mut cuts: BTreeMap<String, BTreeSet<i64>> = BTreeMap::new();
         let first = program.edition.from.unwrap_or_default();
@@ -122,6 +133,9 @@ impl<'a> World<'a> {
         }
         // A day before everything.
         days.extend(days.first().map(|day| *day - TimeDelta::days(400)));
+        if which == Days::Every {
+            days.extend(first.iter_days().take(366));
+        }
         let position: BTreeMap<&str, usize> =
             program.rules.iter().enumerate().map(|(at, r)| (r.id.as_str(), at)).collect();
         let direct = |at: usize| -> Vec<usize> {

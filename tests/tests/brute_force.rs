@@ -3,11 +3,11 @@
 use std::collections::BTreeSet;
 
 use guide_data::{Catalog, Program, check};
-use lidleaf_tests::brute::try_everything;
+use lidleaf_tests::brute::{Days, try_everything};
 use lidleaf_tests::demo;
 
 fn same(program: &Program, catalog: &Catalog) {
-    let tried = try_everything(program, catalog);
+    let tried = try_everything(program, catalog, Days::OfEachStretch);
     let checked = check(program, catalog);
     let of = |code: &'static str| checked.findings.iter().filter(move |f| f.code == code);
     let uncovered: BTreeSet<String> = of("uncovered-case").map(|f| f.place.id.clone()).collect();
@@ -38,6 +38,6 @@ fn the_demo_with_its_seams_open() {
         rule.overrides.clear();
     }
     same(&program, &catalog);
-    let tried = try_everything(&program, &catalog);
+    let tried = try_everything(&program, &catalog, Days::OfEachStretch);
     assert!(!tried.uncovered.is_empty() && !tried.conflicts.is_empty(), "{tried:?}");
 }
