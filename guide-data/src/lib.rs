@@ -56,7 +56,9 @@ pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
 pub use search::{Hit, SearchIndex, fold};
 pub use sites::{Near, distance, nearest};
-pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, contradictions, summarise};
+pub use summarise::{
+    FAITHFUL, Line, Summary, SummaryWanted, WordBudget, contradictions, summarise, summarise_within,
+};
 pub use text::{Text, TextState, Translation};
 pub use towns::demo_towns;
 pub use words::{LanguagePack, each_text, has_unreviewed, program_texts, text_mut};

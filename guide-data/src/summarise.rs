@@ -66,16 +66,34 @@ pub struct Line {
 /// The fidelity below which a line needs a qualifier. A judgement, no source.
 pub const FAITHFUL: f64 = 0.9;
 
+/// How many words a line may have, and how they are counted: only whoever puts a line into words can
+/// tell.
+#[derive(Clone, Copy)]
+pub struct WordBudget<'a> {
+    /// The most words.
+    pub most: usize,
+    /// The words of a line with its qualifiers; in several languages, of the wordiest.
+    pub count: &'a dyn Fn(&Line) -> usize,
+}
+
 /// Makes the lines for a sheet.
 #[must_use]
 pub fn summarise(guide: &Guide, wanted: &SummaryWanted) -> Summary {
+    summarise_within(guide, wanted, None)
+}
+
+/// Makes the lines for a sheet under a budget of words. A line that is too long takes a shorter
+/// qualifier, or none, and its fidelity tells what that costs; one that is too long even so is left
+/// out, and the next takes its place. Hazards stay, however long.
+#[must_use]
+pub fn summarise_within(guide: &Guide, wanted: &SummaryWanted, budget: Option<WordBudget<'_>>) -> Summary {
     let mut summary = Summary::default();
     let mut lines: Vec<(u32, Line)> = Vec::new();
     let mut hazards: BTreeMap<String, (u32, Line)> = BTreeMap::new();
     for item in &guide.items {
         let Some(subject) = item.subjects.first() else { continue };
         let taken = taken(guide, wanted);
-        let Some(line) = line(guide, item, subject, &taken, wanted) else { continue };
+        let Some(line) = line(guide, item, subject, &taken, wanted, budget) else { continue };
         if let Some(class) = line.hazard.clone() {
             let entry = (item.common, line);
             let best = hazards.entry(class).or_insert_with(|| entry.clone());
@@ -138,6 +156,7 @@ fn line(
     subject: &Subject,
     taken: &BTreeMap<u16, usize>,
     wanted: &SummaryWanted,
+    budget: Option<WordBudget<'_>>,
 ) -> Option<Line> {
     // The likeliest place speaks for the item.
     let mut best: Option<(f64, Outcome)> = None;
@@ -147,7 +166,7 @@ fn line(
             best = Some((share, outcome.clone()));
         }
     }
-    let (mut fidelity, main) = best?;
+    let (fidelity, main) = best?;
     let hazard = guide
         .reached(subject)
         .into_iter()
@@ -161,30 +180,36 @@ fn line(
         Answered::Yes => Answered::No,
         other => other,
     };
-    let mut qualifiers = Vec::new();
-    if fidelity < FAITHFUL
-        && let Some(limit) = qualifier(guide, subject, taken, &main, fidelity)
-    {
-        for (at, values) in &limit.facts {
-            let Some(variable) = guide.variables.get(usize::from(*at)) else { continue };
-            qualifiers.push((variable.fact.clone(), joined(variable, values)));
-        }
-        fidelity = limit.fidelity;
-    }
     let mut steps = main.steps.clone();
     for outcome in guide.reached(subject).into_iter().filter(|o| o.same_place(&main)) {
         steps.retain(|s| outcome.steps.contains(s));
     }
-    Some(Line {
+    let bare = Line {
         item: item.id.clone(),
         verdict,
         channel: main.channel.clone(),
         stream: main.stream.clone().filter(|_| !here),
         hazard,
-        qualifiers,
+        qualifiers: Vec::new(),
         steps,
         fidelity,
-    })
+    };
+    let fits = |line: &Line| budget.is_none_or(|b| line.hazard.is_some() || (b.count)(line) <= b.most);
+    if fidelity < FAITHFUL {
+        let limits = qualifiers(guide, subject, taken, &main, fidelity).into_iter();
+        let mut qualified = limits.map(|limit| {
+            let words = |(at, values): &(u16, Vec<usize>)| {
+                let variable = guide.variables.get(usize::from(*at))?;
+                Some((variable.fact.clone(), joined(variable, values)))
+            };
+            let qualifiers = limit.facts.iter().filter_map(words).collect();
+            Line { qualifiers, fidelity: limit.fidelity, ..bare.clone() }
+        });
+        if let Some(line) = qualified.find(|line| fits(line)) {
+            return Some(line);
+        }
+    }
+    Some(bare).filter(|line| fits(line))
 }
 
 /// The words of some values of a variable: neighbouring intervals are one range.
@@ -212,15 +237,16 @@ struct Limit {
     length: usize,
 }
 
-/// The shortest condition that lifts a line over [`FAITHFUL`]; where none does, the one that lifts
-/// it most. At most two facts: nobody reads a third standing at a cart.
-fn qualifier(
+/// The conditions that lift a line's fidelity, the best first: the shortest that lifts it over
+/// [`FAITHFUL`], else the one that lifts it most. At most two facts: nobody reads a third standing at
+/// a cart.
+fn qualifiers(
     guide: &Guide,
     subject: &Subject,
     taken: &BTreeMap<u16, usize>,
     main: &Outcome,
     without: f64,
-) -> Option<Limit> {
+) -> Vec<Limit> {
     let weigher = Weigher { guide, subject, taken, main };
     let open: Vec<&OpenVariable> = subject.open.iter().filter(|o| !taken.contains_key(&o.variable)).collect();
     let one: Vec<Limit> = open.iter().filter_map(|o| weigher.limit(&[], o)).collect();
@@ -232,12 +258,13 @@ fn qualifier(
     limits.extend(one);
     limits.retain(|l| l.fidelity > without + 0.01);
     let faithful = |l: &Limit| l.fidelity >= FAITHFUL;
-    limits.into_iter().min_by(|a, b| {
+    limits.sort_by(|a, b| {
         let order = faithful(b).cmp(&faithful(a));
         let length = if faithful(a) { a.length.cmp(&b.length) } else { std::cmp::Ordering::Equal };
         let most = b.fidelity.total_cmp(&a.fidelity);
         order.then(length).then(most).then(a.length.cmp(&b.length)).then_with(|| a.facts.cmp(&b.facts))
-    })
+    });
+    limits
 }
 
 /// Weighs the cases of a subject in which a line with a condition tells the truth: the condition

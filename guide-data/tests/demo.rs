@@ -2,7 +2,10 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that cannot go on should stop")]
 
-use guide_data::{Answer, Answered, Catalog, Given, Guide, Known, Program, Severity, Step, check, demo_json};
+use guide_data::{
+    Answer, Answered, Catalog, Given, Guide, Known, Line, Program, Severity, Step, Summary, SummaryWanted,
+    WordBudget, check, demo_json, summarise, summarise_within,
+};
 
 fn guide() -> Guide {
     let program = Program::from_json(demo_json()).unwrap();
@@ -131,4 +134,36 @@ fn what_is_worse_than_its_class_is_told_apart() {
     assert!(steps("broken-lamp").contains(&"double-bag".to_owned()));
     assert!(steps("solvent-rags").contains(&"wet-in-metal-can".to_owned()));
     assert!(!steps("suspect-asbestos").contains(&"original-container".to_owned()));
+}
+
+/// Under a budget of words no line but a hazard's is longer, each keeps the best qualifier that fits,
+/// and what a shorter one leaves out shows in its fidelity.
+#[test]
+fn a_budget_of_words_holds_and_its_price_is_told() {
+    let guide = guide();
+    let wanted = SummaryWanted { yes: 400, no: 400, elsewhere: 400, ..SummaryWanted::default() };
+    let count = |line: &Line| 1 + line.qualifiers.iter().map(|(_, values)| values.len() + 1).sum::<usize>();
+    let all =
+        |s: &Summary| -> Vec<Line> { [&s.yes, &s.no, &s.elsewhere].into_iter().flatten().cloned().collect() };
+    let free = summarise(&guide, &wanted);
+    let mut shortened = 0;
+    for most in [1, 3, 5, 100] {
+        let tight = summarise_within(&guide, &wanted, Some(WordBudget { most, count: &count }));
+        assert_eq!(tight.hazards, free.hazards, "hazards stay");
+        assert_eq!(all(&tight).len(), all(&free).len(), "a bare line of one word always fits");
+        for line in all(&tight) {
+            assert!(count(&line) <= most, "{line:?}");
+            let whole = all(&free).into_iter().find(|l| l.item == line.item).unwrap();
+            if line != whole {
+                shortened += 1;
+                assert!(count(&whole) > most && line.fidelity <= whole.fidelity, "{line:?} {whole:?}");
+            }
+        }
+        if most == 100 {
+            assert_eq!(tight, free);
+        }
+    }
+    assert!(shortened > 10, "{shortened}");
+    let none = summarise_within(&guide, &wanted, Some(WordBudget { most: 0, count: &count }));
+    assert_eq!((all(&none), none.hazards), (Vec::new(), free.hazards));
 }

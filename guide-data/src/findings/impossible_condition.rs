@@ -4,9 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::{Finding, Place, Severity, Subject};
 use crate::condition::{Bounds, Condition};
-use crate::diagram::{Diagram, FALSE};
-use crate::domain::{Bound, Variable, stated};
-use crate::facts::FACTS;
+use crate::diagram::{Diagram, FALSE, Ref, TooMuch};
+use crate::domain::{Bound, ValueSet, Variable, stated};
+use crate::facts::{FACTS, fact_index};
 use crate::fix::Fix;
 use crate::resolve::Resolved;
 use crate::ruleset::is_acknowledged;
@@ -28,6 +28,7 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         let Ok(possible) = ready.condition.diagram(variables, &mut store) else { return };
+        let Ok(possible) = in_order(possible, &ready.condition, variables, &mut store) else { return };
         if possible != FALSE {
             continue;
         }
@@ -43,8 +44,61 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
     }
 }
 
-/// False when no contradiction can be in it: no fact is spoken of twice, and each part can hold
-/// and fail.
+/// The sides of a thing, the longest first.
+const SIDES: [&str; 3] = ["longest-side", "middle-side", "shortest-side"];
+
+/// What is left of a condition's cases when no side is longer than one that is called longer. Two
+/// sides at a time are enough: where each two fit, a length for all three can be found.
+fn in_order(
+    possible: Ref,
+    condition: &Resolved,
+    variables: &[Variable],
+    store: &mut Diagram,
+) -> Result<Ref, TooMuch> {
+    fn asked(condition: &Resolved, negated: bool, spoken: &mut BTreeMap<usize, bool>) {
+        match condition {
+            Resolved::Always | Resolved::Never => {}
+            Resolved::All(parts) | Resolved::Any(parts) => {
+                parts.iter().for_each(|p| asked(p, negated, spoken));
+            }
+            Resolved::Not(part) => asked(part, true, spoken),
+            Resolved::In { variable, .. } => *spoken.entry(*variable).or_default() |= negated,
+        }
+    }
+    // A side that nobody stated satisfies what is denied of it, and is in no order.
+    let mut spoken = BTreeMap::new();
+    asked(condition, false, &mut spoken);
+    let sides: Vec<(usize, &Variable)> = SIDES
+        .iter()
+        .filter_map(|side| fact_index(side))
+        .filter(|at| spoken.get(at) == Some(&false))
+        .filter_map(|at| Some((at, variables.get(at)?)))
+        .collect();
+    let mut sum = possible;
+    for (place, &(longer, long)) in sides.iter().enumerate() {
+        for &(shorter, short) in sides.iter().skip(place + 1) {
+            for l in 0..long.size() {
+                // Every shorter side that begins above the longer one's end.
+                let mut above = ValueSet::none(short.size());
+                (0..short.size())
+                    .filter(|&s| short.range_of(s).0 > long.range_of(l).1)
+                    .for_each(|s| above.insert(s));
+                let mut here = ValueSet::none(long.size());
+                here.insert(l);
+                let clash = Resolved::Not(Box::new(Resolved::All(vec![
+                    Resolved::In { variable: longer, set: here },
+                    Resolved::In { variable: shorter, set: above },
+                ])));
+                let orderly = clash.diagram(variables, store)?;
+                sum = store.and(sum, orderly)?;
+            }
+        }
+    }
+    Ok(sum)
+}
+
+/// False when no contradiction can be in it: no fact is spoken of twice, no two sides are, and each
+/// part can hold and fail.
 fn may_contradict(condition: &Resolved, variables: &[Variable]) -> bool {
     fn walk(condition: &Resolved, variables: &[Variable], seen: &mut BTreeSet<usize>) -> bool {
         match condition {
@@ -59,7 +113,9 @@ fn may_contradict(condition: &Resolved, variables: &[Variable]) -> bool {
             }
         }
     }
-    walk(condition, variables, &mut BTreeSet::new())
+    let mut seen = BTreeSet::new();
+    walk(condition, variables, &mut seen)
+        || SIDES.iter().filter_map(|side| fact_index(side)).filter(|at| seen.contains(at)).count() > 1
 }
 
 /// The fact of which the condition's own parts ask things that exclude each other.

@@ -767,6 +767,16 @@ fn conditions_that_exclude_themselves_are_told() {
         &[("/rules/-", x(json!({"all": [{"any": [steel, glass]}, {"not": {"any": [steel, glass]}}]})))],
         &["error impossible-condition parts at rule x.when", never],
     );
+    // Nothing's longest side is shorter than its shortest one.
+    let side = |fact: &str, bound: &str| json!({"measure": {"fact": fact, bound: "3 in"}});
+    let upside_down =
+        |bound: &str| json!({"all": [side("longest-side", "under"), side("shortest-side", bound)]});
+    finds(
+        &[("/rules/-", x(upside_down("at-least")))],
+        &["error impossible-condition parts at rule x.when", never],
+    );
+    let upright = check(&with(&[("/rules/-", x(upside_down("under")))]), &catalog());
+    assert!(told(&upright).iter().all(|t| !t.contains("impossible")), "{:?}", told(&upright));
     // What merely no item of this catalog fits is only never met.
     let no_item = json!({"all": [glass, {"is": {"fact": "form", "of": ["jar"]}}]});
     finds(&[("/rules/-", x(no_item))], &[never]);
