@@ -7,7 +7,7 @@
 use chrono::{Days, NaiveDate};
 use guide_data::{
     Asked, Aspect, Change, Comparison, Edition, Ends, FactIs, Notice, NoticeKind, Outcome, PlaceKind,
-    PrintedSheet, Program, Regional, Told as Common, UntrueLine, ValueLabel, When,
+    PrintedSheet, Program, Regional, Reworded, Told as Common, UntrueLine, ValueLabel, When,
 };
 use locales::{DateStyle, Messages, t};
 
@@ -175,6 +175,17 @@ impl Pair<'_> {
         Told { head: self.new.item(&asked.item), lines }
     }
 
+    /// Texts in other words, each with what it said before, in the language in which they were written.
+    #[must_use]
+    pub fn reworded(&self, comparison: &Comparison) -> Vec<Told> {
+        let m = self.messages();
+        let told = |text: &Reworded| Told {
+            head: t!(m, "notice-words-now", words = text.after.as_str()),
+            lines: vec![t!(m, "notice-words-before", words = text.before.as_str())],
+        };
+        comparison.reworded.iter().map(told).collect()
+    }
+
     /// A change notice that a coordinator can paste in a letter. Its dates are the program's.
     #[must_use]
     pub fn notice(&self, comparison: &Comparison, notice: &Notice, untrue: &[Told]) -> Text {
@@ -203,6 +214,10 @@ impl Pair<'_> {
                 (heading(m, group.kind), entries)
             })
             .collect();
+        let reworded = self.reworded(comparison);
+        if !reworded.is_empty() {
+            sections.push((t!(m, "notice-reworded"), reworded));
+        }
         if !untrue.is_empty() {
             sections.push((t!(m, "untrue-title"), untrue.to_vec()));
         }

@@ -206,6 +206,29 @@ fn comparing_names_what_changes_and_only_that() {
     assert!(!human.contains("compare-") && !human.contains("verdict-"), "{human}");
 }
 
+#[test]
+fn a_fee_or_a_step_that_is_rewritten_is_told_and_a_mended_translation_is_not() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    let after = bench.changed("after.json", |program| {
+        program["channels"][6]["fee"]["en"] = json!("$20 for up to three things");
+        program["steps"]["carried-whole"]["es"] = json!("Llévelo entero, en su caja.");
+        program["plant"]["name"]["en"] = json!("Another plant");
+    });
+    let told = lidleaf(["compare", &demo, &after, "--json"]).expect(Exit::Done).json();
+    assert_eq!(told["changes"], json!([]));
+    let reworded = told["reworded"].as_array().unwrap();
+    assert_eq!(reworded.len(), 1, "{reworded:?}");
+    assert_eq!(reworded[0]["key"], "channel.bulky-pickup.fee");
+    for (language, before) in [("en", "Before: “$15"), ("es", "Antes: «$15"), ("ar", "قبل ذلك: «$15")] {
+        for notice in [&["--notice"][..], &[]] {
+            let words = ["compare", &demo, &after, "--language", language];
+            let text = lidleaf(words.iter().chain(notice)).expect(Exit::Done).out;
+            assert!(text.contains("$20 for up to three things") && text.contains(before), "{text}");
+        }
+    }
+}
+
 /// An edition later than the demo: cartons are refused from a day on.
 fn later(bench: &Bench) -> String {
     bench.changed("later.json", |program| {

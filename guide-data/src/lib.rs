@@ -37,7 +37,8 @@ pub use ask::{
 pub use catalog::{Catalog, Item, Open, PARTS, Part};
 pub use compare::{
     Agreed, Asked, Aspect, Change, Comparison, Contradiction, Differing, FactIs, Group, Member, Notice,
-    NoticeGroup, NoticeKind, PlaceKind, Regional, Told, When, compare, compare_many, comparison, notice,
+    NoticeGroup, NoticeKind, PlaceKind, Regional, Reworded, Told, When, compare, compare_many, comparison,
+    notice,
 };
 pub use condition::{Bounds, Condition, OneOf};
 pub use domain::{Aside, Cut, Variable, dimension_of};

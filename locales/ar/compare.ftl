@@ -47,6 +47,10 @@ notice-caution-changed = تحذير آخر
 notice-explained-differently = يشرح بطريقة أخرى
 notice-new-in-guide = جديد في الدليل
 notice-gone-from-guide = لم يعد في الدليل
+notice-reworded = قيل بكلمات أخرى
+# $words is a text of the program.
+notice-words-now = «{ $words }»
+notice-words-before = قبل ذلك: «{ $words }»
 notice-asked-now = صار يتوقف على: { $facts }.
 notice-asked-no-longer = لم يعد يتوقف على: { $facts }.
 notice-contact = أسئلة؟ { $name }: { $ways }.

@@ -56,6 +56,10 @@ notice-caution-changed = Another caution
 notice-explained-differently = Explained in another way
 notice-new-in-guide = New in the guide
 notice-gone-from-guide = No longer in the guide
+notice-reworded = Said in other words
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = Before: “{ $words }”
 # $facts are names of facts: "Resin mark and Closure".
 notice-asked-now = It now depends on: { $facts }.
 notice-asked-no-longer = It no longer depends on: { $facts }.

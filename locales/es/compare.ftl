@@ -48,6 +48,10 @@ notice-caution-changed = Otra advertencia
 notice-explained-differently = Se explica de otra manera
 notice-new-in-guide = Nuevo en la guía
 notice-gone-from-guide = Ya no está en la guía
+notice-reworded = Dicho con otras palabras
+# $words is a text of the program.
+notice-words-now = «{ $words }»
+notice-words-before = Antes: «{ $words }»
 notice-asked-now = Ahora depende de: { $facts }.
 notice-asked-no-longer = Ya no depende de: { $facts }.
 notice-contact = ¿Preguntas? { $name }: { $ways }.

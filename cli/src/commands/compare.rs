@@ -32,6 +32,8 @@ struct Noticed<'a> {
     before: &'a guide_data::Edition,
     after: &'a guide_data::Edition,
     groups: &'a [guide_data::NoticeGroup],
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    reworded: &'a [guide_data::Reworded],
     untrue: &'a [UntrueLine],
     text: String,
 }
@@ -92,6 +94,7 @@ fn two(before: &Program, after: &Program, catalog: &Catalog, args: &CompareArgs,
             before: &comparison.before,
             after: &comparison.after,
             groups: &notice.groups,
+            reworded: &comparison.reworded,
             untrue: &untrue,
             text,
         });
@@ -117,6 +120,12 @@ fn listed(comparison: &Comparison, pair: Pair<'_>, untrue: Vec<Told>, messages: 
             told.lines.push(t!(messages, "cli-compare-share", percent = percent));
         }
         tell(&told);
+    }
+    let reworded = pair.reworded(comparison);
+    if !reworded.is_empty() {
+        let head = t!(messages, "notice-reworded");
+        tell(&Told { head: format!("\n{head}"), lines: Vec::new() });
+        reworded.iter().for_each(&mut tell);
     }
     if !untrue.is_empty() {
         let head = t!(messages, "untrue-title");

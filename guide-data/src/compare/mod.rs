@@ -12,6 +12,7 @@ use crate::domain::{Variable, day_number, variables};
 use crate::facts::fact_index;
 use crate::guide::{Answered, Guide, GuideItem, Outcome, Subject};
 use crate::program::{Edition, Program};
+use crate::words::each_text;
 
 mod notice;
 pub(crate) mod product;
@@ -98,6 +99,18 @@ pub struct Asked {
     pub common: u32,
 }
 
+/// A text that residents read and that says the same thing in other words, or another thing: a fee
+/// or a step keeps its id when its words are rewritten.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Reworded {
+    /// The text's key, as in [`crate::each_text`].
+    pub key: String,
+    /// Its words in the first program.
+    pub before: String,
+    /// Its words in the second, in the same language.
+    pub after: String,
+}
+
 /// Two programs compared.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Comparison {
@@ -112,6 +125,10 @@ pub struct Comparison {
     pub changes: Vec<Change>,
     /// Every item that residents are asked other questions about, in catalog order.
     pub asked: Vec<Asked>,
+    /// Texts that both programs have, in other words, in the order of [`crate::each_text`]. In the
+    /// second program's source language: a translation that was mended changes nothing.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub reworded: Vec<Reworded>,
 }
 
 /// Every change from one program to another, in catalog order; one entry for each pair of
@@ -136,6 +153,7 @@ pub fn comparison(before: &Program, after: &Program, catalog: &Catalog, on: Opti
         on,
         changes: Vec::new(),
         asked: Vec::new(),
+        reworded: reworded(before, after),
     };
     for item in together.items() {
         let sides = together.of_item(&item.id);
@@ -161,6 +179,29 @@ pub fn comparison(before: &Program, after: &Program, catalog: &Catalog, on: Opti
         }
     }
     made
+}
+
+/// What no resident reads.
+const NOT_FOR_RESIDENTS: &[&str] = &["machine", "plant"];
+
+fn reworded(before: &Program, after: &Program) -> Vec<Reworded> {
+    let language = &after.source_language;
+    let mut old: BTreeMap<String, String> = BTreeMap::new();
+    each_text(before, &mut |key, text| {
+        old.extend(text.get(language).map(|words| (key.to_owned(), words.trim().to_owned())));
+    });
+    let mut found = Vec::new();
+    each_text(after, &mut |key, text| {
+        if NOT_FOR_RESIDENTS.contains(&key.split('.').next().unwrap_or_default()) {
+            return;
+        }
+        if let (Some(was), Some(is)) = (old.remove(key), text.get(language))
+            && was != is.trim()
+        {
+            found.push(Reworded { key: key.to_owned(), before: was, after: is.trim().to_owned() });
+        }
+    });
+    found
 }
 
 /// The parts of an item that any side knows, the item itself first.
