@@ -220,7 +220,8 @@ fn a_fee_or_a_step_that_is_rewritten_is_told_and_a_mended_translation_is_not() {
     let reworded = told["reworded"].as_array().unwrap();
     assert_eq!(reworded.len(), 1, "{reworded:?}");
     assert_eq!(reworded[0]["key"], "channel.bulky-pickup.fee");
-    for (language, before) in [("en", "Before: “$15"), ("es", "Antes: «$15"), ("ar", "قبل ذلك: «$15")] {
+    for (language, before) in [("en", "Before: “$15"), ("es", "Antes: «$15"), ("ar", "قبل ذلك: «$15")]
+    {
         for notice in [&["--notice"][..], &[]] {
             let words = ["compare", &demo, &after, "--language", language];
             let text = lidleaf(words.iter().chain(notice)).expect(Exit::Done).out;

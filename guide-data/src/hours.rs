@@ -142,6 +142,13 @@ impl Schedule {
         None
     }
 
+    /// The times of a day, from minute to minute since midnight, ascending, each with whether it is open
+    /// for certain; empty when it is closed, `None` when the table does not reach that day.
+    #[must_use]
+    pub fn times(&self, day: NaiveDate) -> Option<Vec<(u16, u16, bool)>> {
+        Some(self.spans(day)?.iter().map(|s| (s.0, s.1, s.2)).collect())
+    }
+
     /// Whether the site is open on a day at a minute since midnight, local time.
     #[must_use]
     pub fn at(&self, day: NaiveDate, minute: u16) -> OpenState {

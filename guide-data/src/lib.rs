@@ -3,6 +3,7 @@
 //! A [`Program`] and a [`Catalog`] compile into a guide: immutable and checked. This crate knows
 //! no language's words, no clock, no network, no storage and no screen.
 
+mod advice;
 mod ask;
 mod catalog;
 mod compare;
@@ -31,6 +32,7 @@ mod text;
 mod towns;
 mod words;
 
+pub use advice::{Advice, Branch, Stretch};
 pub use ask::{
     Answer, Choice, Ends, Given, Known, PartAnswer, Question, QuestionCount, Step, ValueLabel, fact_order,
 };

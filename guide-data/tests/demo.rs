@@ -3,8 +3,8 @@
 #![expect(clippy::unwrap_used, reason = "a test that cannot go on should stop")]
 
 use guide_data::{
-    Answer, Answered, Catalog, Given, Guide, Known, Line, Program, Severity, Step, Summary, SummaryWanted,
-    WordBudget, check, demo_json, summarise, summarise_within,
+    Advice, Answer, Answered, Catalog, Given, Guide, Known, Line, Program, Severity, Step, Summary,
+    SummaryWanted, WordBudget, check, demo_json, summarise, summarise_within,
 };
 
 fn guide() -> Guide {
@@ -166,4 +166,53 @@ fn a_budget_of_words_holds_and_its_price_is_told() {
     assert!(shortened > 10, "{shortened}");
     let none = summarise_within(&guide, &wanted, Some(WordBudget { most: 0, count: &count }));
     assert_eq!((all(&none), none.hazards), (Vec::new(), free.hazards));
+}
+
+/// The advice of a page says in every case what the questions lead to.
+#[test]
+fn advice_says_what_questions_lead_to() {
+    fn follow(guide: &Guide, item: usize, known: &Known, advice: &Advice, met: &mut usize) {
+        match (guide.next(item, known).unwrap(), advice) {
+            (Step::Answer(answer), Advice::Answer(told)) => {
+                assert_eq!(answer.parts, told.parts);
+                *met += 1;
+            }
+            (Step::Ask(question), Advice::Depends { fact, branches }) => {
+                assert_eq!(question.fact, *fact);
+                for option in &question.options {
+                    let mut of = branches.iter().filter(|b| b.given.contains(&option.given));
+                    let branch = of.next().unwrap();
+                    assert!(of.next().is_none(), "{option:?} is in two branches");
+                    let known = known.clone().with(fact, option.given.clone());
+                    follow(guide, item, &known, &branch.advice, met);
+                }
+                let unknown: Vec<_> = branches.iter().filter(|b| b.cannot_tell).collect();
+                assert_eq!(unknown.len(), 1);
+                follow(guide, item, &known.clone().with(fact, Given::CannotTell), &unknown[0].advice, met);
+            }
+            // Where all of a question's options lead to the same, it is left out.
+            (Step::Ask(question), told) => {
+                for option in question.options {
+                    follow(guide, item, &known.clone().with(&question.fact, option.given), told, met);
+                }
+            }
+            (step, told) => panic!("{step:?} {told:?}"),
+        }
+    }
+    let guide = guide();
+    let mut met = 0;
+    for item in 0..guide.items.len() {
+        let first = guide.first_day();
+        for stretch in guide.advice_over(item, first, 500).unwrap() {
+            let known = Known::default().with("day", Given::Day(stretch.from));
+            follow(&guide, item, &known, &stretch.advice, &mut met);
+        }
+    }
+    assert!(met > 1_000, "{met}");
+    // A rule's season changes an answer within a year.
+    let several = (0..guide.items.len())
+        .filter(|&i| guide.advice_over(i, guide.first_day(), 366).unwrap().len() > 1)
+        .count();
+    assert!(several > 0);
+    assert!(guide.advice(guide.items.len(), &Known::default()).is_none());
 }
