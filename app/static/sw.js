@@ -131,7 +131,7 @@ async function fetchGroup(group, list) {
   await caches.delete(making);
   const cache = await caches.open(making);
   try {
-    const files = list.files.filter((f) => !neverKept(f.path) && (f.group !== "resident") === (group === "desk"));
+    const files = list.files.filter((f) => !neverKept(f.path) && f.group !== "pages" && (f.group !== "resident") === (group === "desk"));
     await Promise.all(files.map((file) => fetchFile(cache, file)));
     // A cache cannot be renamed; copying within the browser costs no network.
     const whole = await caches.open(name);

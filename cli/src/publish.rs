@@ -5,11 +5,13 @@
 mod app;
 mod folder;
 mod list;
+mod pages;
 mod words;
 
 use std::collections::BTreeMap;
 use std::path::Path;
 
+use chrono::NaiveDate;
 use guide_data::{Catalog, Checked, LanguagePack, Program};
 use locales::Lang;
 use serde_json::Value;
@@ -29,6 +31,9 @@ pub(crate) struct Published {
 
 /// The app's copy of the message files: a published folder carries them in its packs instead.
 const MESSAGES: &str = "locales/";
+/// The page a visitor opens first, and the end of what it shows where nothing runs.
+const FIRST_PAGE: &str = "index.html";
+const NOTHING_RUNS: &str = "</noscript>";
 /// The app's description for a phone's home screen, filled in with the program's name.
 const MANIFEST: &str = "manifest.webmanifest";
 
@@ -39,6 +44,7 @@ pub(crate) fn publish(
     checked: &Checked,
     app: &Path,
     out: &Path,
+    today: NaiveDate,
 ) -> Outcome<Published> {
     apart(app, out)?;
     // Said before any work: a folder that cannot be replaced will not become so by waiting.
@@ -46,6 +52,7 @@ pub(crate) fn publish(
     let mut files = app::read(app)?;
     files.retain(|path, _| !path.starts_with(MESSAGES));
     add_data(&mut files, program, catalog, checked);
+    add_pages(&mut files, program, catalog, checked, today);
     if let Some(manifest) = files.get_mut(MANIFEST) {
         fill_manifest(manifest, program);
     }
@@ -96,6 +103,26 @@ fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &
     for language in locales::supported() {
         let pack = coordinator_pack(program, catalog, language.tag);
         files.insert(format!("data/coordinator-{}.json", language.tag), list::json(&pack));
+    }
+}
+
+/// Adds the plain pages, and the way to them from the first page where nothing runs.
+fn add_pages(
+    files: &mut BTreeMap<String, Vec<u8>>,
+    program: &Program,
+    catalog: &Catalog,
+    checked: &Checked,
+    today: NaiveDate,
+) {
+    let mut guide = checked.guide.clone();
+    guide.fill_hours(program);
+    files.extend(pages::write(program, catalog, &guide, today));
+    if let Some(first) = files.get_mut(FIRST_PAGE)
+        && let Ok(text) = std::str::from_utf8(first)
+        && let Some(at) = text.rfind(NOTHING_RUNS)
+    {
+        let (before, after) = text.split_at(at);
+        *first = format!("{before}{}\n{after}", pages::links(program)).into_bytes();
     }
 }
 

@@ -74,7 +74,7 @@ fn perform(command: Command, voice: &Voice, world: &mut World<'_>) -> Outcome<Re
         }
         Command::Print(args) => commands::print(&args, world.today, voice),
         Command::Publish { program, catalog, app, out } => {
-            commands::publish(program.as_deref(), catalog.as_deref(), &app, &out, voice)
+            commands::publish(program.as_deref(), catalog.as_deref(), &app, &out, world.today, voice)
         }
         Command::Serve { folder, address, port } => commands::serve(&folder, address, port, voice, world),
         Command::Compare(args) => commands::compare(&args, voice),

@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use chrono::NaiveDate;
 use guide_data::{Program, Severity};
 use locales::t;
 use serde_json::json;
@@ -19,6 +20,7 @@ pub(crate) fn publish(
     catalog: Option<&Path>,
     app: &Path,
     out: &Path,
+    today: NaiveDate,
     voice: &Voice,
 ) -> Outcome<Report> {
     let program = match program {
@@ -42,7 +44,7 @@ pub(crate) fn publish(
         };
         return Ok(Report { text, exit: Exit::Errors });
     }
-    let done = publish::publish(&program, &catalog, &checked, app, out)?;
+    let done = publish::publish(&program, &catalog, &checked, app, out, today)?;
     let text = if voice.json {
         pretty(&json!({
             "published": {

@@ -38,6 +38,8 @@ pub(crate) enum Group {
     Coordinator,
     /// Whoever prints.
     Print,
+    /// Whoever's browser runs nothing: kept by nobody, for keeping needs a program.
+    Pages,
 }
 
 impl Group {
@@ -46,7 +48,9 @@ impl Group {
     pub(crate) fn of(path: &str) -> Self {
         let name = path.rsplit('/').next().unwrap_or(path);
         let begins = |words: &[&str]| words.iter().any(|word| name.starts_with(word));
-        if path.starts_with("fonts/") || begins(&["print_worker", "print-worker"]) {
+        if path.starts_with(super::pages::FOLDER) || path == "pages.css" {
+            Self::Pages
+        } else if path.starts_with("fonts/") || begins(&["print_worker", "print-worker"]) {
             Self::Print
         } else if begins(&["coordinator", "desk"])
             || path == "data/program.json"

@@ -8,6 +8,9 @@ use serde::Serialize;
 
 /// Message files a resident's screens need.
 const RESIDENT: &[&str] = &["answers", "facts", "formats", "resident"];
+/// Message files of the plain pages, which are written when a guide is published.
+#[cfg(test)]
+const PAGES: &[&str] = &["pages"];
 /// Message files only a coordinator's screens need.
 const DESK: &[&str] = &["compare", "coordinator", "print", "sheets"];
 
@@ -110,11 +113,11 @@ mod tests {
         for language in locales::supported() {
             for (name, _) in sources(language.tag) {
                 let readers =
-                    [RESIDENT, DESK, NAMES, OURS].iter().filter(|files| files.contains(name)).count();
+                    [RESIDENT, DESK, NAMES, OURS, PAGES].iter().filter(|files| files.contains(name)).count();
                 assert_eq!(readers, 1, "{}/{name}.ftl: add it to one of the lists above", language.tag);
             }
         }
-        for name in [RESIDENT, DESK, NAMES, OURS].concat() {
+        for name in [RESIDENT, DESK, NAMES, OURS, PAGES].concat() {
             assert!(sources("en").iter().any(|(file, _)| *file == name), "en/{name}.ftl does not exist");
         }
     }
