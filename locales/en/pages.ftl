@@ -9,8 +9,8 @@ pages-places = Places to take things to
 pages-depends = it depends
 # The browser's title. $category is a group of things, $program the guide's place.
 pages-category-title = { $category } – { $program }
-# $names are other names of a thing.
-pages-also = Also called: { $names }
+# Above other names of a thing and misspellings.
+pages-also = Other words for it
 # Above what holds today, where something else holds later.
 pages-now = Now
 # $day is a date.

@@ -258,7 +258,8 @@ impl Book<'_> {
                     },
                 }
                 @if !also.is_empty() {
-                    p.also { (t!(m, "pages-also", names = also.join(", "))) }
+                    // Folded away, for misspellings are among them; browsers find them there and unfold.
+                    details.also { summary { (t!(m, "pages-also")) } p { (also.join(" · ")) } }
                 }
             }
         }

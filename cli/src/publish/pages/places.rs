@@ -99,11 +99,22 @@ impl Book<'_> {
         html! {
             @for (nth, run) in told.iter().enumerate() {
                 div.hours {
-                    @if several { p.label { (self.starting(nth, run.monday.max(self.from))) } }
+                    @if several { p.label { (self.starting(nth, self.begins(hours, run))) } }
                     ul { @for line in self.week(&run.days) { li { (line) } } }
                 }
             }
         }
+    }
+
+    /// The first day on which a run's hours hold: often in the middle of the week before.
+    fn begins(&self, hours: &Schedule, run: &Run) -> NaiveDate {
+        let alike = |day: &NaiveDate| {
+            let wanted =
+                usize::try_from(day.weekday().num_days_from_monday()).ok().and_then(|d| run.days.get(d));
+            wanted.is_some() && hours.times(*day).as_ref() == wanted
+        };
+        let before = std::iter::successors(run.monday.pred_opt(), NaiveDate::pred_opt);
+        before.take(6).take_while(alike).last().unwrap_or(run.monday).max(self.from)
     }
 
     /// A week's hours, neighbouring days alike in one line.
