@@ -7,7 +7,7 @@
 format-percent = { $value }%
 format-kilobytes = { $value } kB
 format-megabytes = { $value } MB
-format-range = { $from }–{ $to }
+format-range = { $from }至{ $to }
 
 ## Measures. The language has one plural form.
 
