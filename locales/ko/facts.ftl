@@ -458,7 +458,7 @@ value-cord-no = 전선 없음
 
 ## What is said beside a limit. Examples: "2 inches (about a golf ball)", "4 a visit".
 
-measure-like = { $measure }(약 { $thing })
+measure-like = { $measure }({ $thing } 정도)
 measure-per = { $period } { $measure }
 like-credit-card = 은행 카드 길이
 like-golf-ball = 골프공

@@ -49,7 +49,7 @@ value-origin-business = Cơ sở kinh doanh
 ## Proof of residency
 
 fact-proof = Giấy chứng minh địa chỉ
-ask-proof = Quý vị có giấy chứng minh mình sống ở đây không?
+ask-proof = Quý vị có giấy ghi địa chỉ ở đây không?
     .hint = Hóa đơn hoặc bằng lái có ghi địa chỉ là được.
 value-proof-yes = Tôi có giấy
 value-proof-no = Tôi không có giấy

@@ -153,7 +153,7 @@ ask-form = 它是什么形状？
 value-form-bottle = 瓶子
 value-form-jug = 带把手的壶
 value-form-jar = 广口罐
-value-form-tub = 大杯盒
+value-form-tub = 圆盒
 value-form-cup = 杯子
 value-form-lid = 盖子
 value-form-clamshell = 翻盖盒
@@ -458,7 +458,7 @@ value-cord-no = 没有电线
 
 ## What is said beside a limit. Examples: "2 inches (about a golf ball)", "4 a visit".
 
-measure-like = { $measure }（约等于{ $thing }）
+measure-like = { $measure }（约{ $thing }）
 measure-per = { $period } { $measure }
 like-credit-card = 一张银行卡的长度
 like-golf-ball = 一个高尔夫球
