@@ -17,8 +17,8 @@ caution-toxic = 有毒。留在原来的容器里，保留标签。绝不要放�
 caution-corrosive = 会烧伤皮肤和眼睛。在原来的容器里竖直放。绝不要放进任何垃圾桶或回收桶，不要和别的东西混合。{ caution-local }
 caution-mercury = 含水银，有毒。不要打碎。绝不要放进任何垃圾桶或回收桶。如果碎了，让人离开并开窗通风。{ caution-local }
 caution-oil = 会污染水。放在盖紧的容器里。不要倒掉，绝不要放进任何垃圾桶或回收桶，不要和别的东西混合。{ caution-local }
-caution-explosive = 不要碰，不要移动。让人远离，打电话给这里写的部门。有危险时打紧急电话。{ caution-local }
-caution-radioactive = 不要打开，不要打碎。绝不要放进任何垃圾桶或回收桶。打电话问这里写的部门该怎么办。{ caution-local }
+caution-explosive = 不要碰它，也不要移动它。让所有人远离，马上打电话给这里写的部门。有危险时请打紧急求助电话。{ caution-local }
+caution-radioactive = 不要打开它，也不要打碎它。绝不要放进任何垃圾桶或回收桶。打电话问这里写的部门该怎么办。{ caution-local }
 
 ## Standard preparation steps
 
