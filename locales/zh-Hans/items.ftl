@@ -31,7 +31,7 @@ item-plastic-cap = 散落的塑料瓶盖
 item-clamshell = 透明翻盖塑料盒
     .also = 草莓盒 | 蓝莓盒 | 沙拉盒 | 水果盒 | 翻盖盒 | 透明塑料盒
 item-takeout-tub = 塑料外卖盒
-    .also = 打包盒 | 外卖餐盒 | 塑料饭盒 | 快餐盒 | 外带盒 | 便当盒
+    .also = 外卖盒 | 打包盒 | 外卖餐盒 | 塑料饭盒 | 快餐盒 | 外带盒 | 便当盒
 item-black-tray = 黑色塑料餐盘
     .also = 黑色托盘 | 黑色餐盒 | 微波餐盘 | 速食餐盘 | 黑色塑料盒
 item-meat-tray = 塑料肉类或饼干托盘
@@ -108,7 +108,7 @@ item-foam-sheet = 软泡沫片
 ## paper-cardboard
 
 item-cardboard-box = 纸箱
-    .also = 瓦楞纸箱 | 快递箱 | 搬家纸箱 | 纸板箱 | 硬纸箱 | 纸皮箱 | 纸盒
+    .also = 快递盒 | 瓦楞纸箱 | 快递箱 | 搬家纸箱 | 纸板箱 | 硬纸箱 | 纸皮箱 | 纸盒
 item-pizza-box = 披萨盒
     .also = 比萨盒 | 披萨纸盒 | 匹萨盒 | 油披萨盒 | 外卖披萨盒
 item-cereal-box = 麦片盒
