@@ -337,6 +337,9 @@ fn score_joined(name: &Name, joined: &[char], own: u64) -> Option<i32> {
     if joined.len() < 3 && joined.iter().all(char::is_ascii) {
         return None;
     }
+    if let Some(score) = score_inside(name, joined) {
+        return Some(score);
+    }
     // Every letter that was typed has to be there, but for a slip or two.
     let absent = (own & !name.signs).count_ones();
     if absent > 4 {
@@ -355,6 +358,23 @@ fn score_joined(name: &Name, joined: &[char], own: u64) -> Option<i32> {
     }
     let cost = slips(joined, own, &name.joined, name.signs)?;
     Some(840 - i32::try_from(cost).unwrap_or(90) * 11)
+}
+
+/// Chinese puts no spaces between words, so "old battery" is typed as one: a name that stands whole
+/// inside what was typed is met, better the more of it the name is. One sign alone is in too many
+/// words to say anything.
+fn score_inside(name: &Name, joined: &[char]) -> Option<i32> {
+    let han = |c: &char| matches!(c, '\u{3400}'..='\u{9fff}' | '\u{20000}'..='\u{323af}');
+    let letters = name.joined.len();
+    if letters < 2 || letters >= joined.len() || !name.joined.iter().all(han) {
+        return None;
+    }
+    if !joined.windows(letters).any(|w| w == name.joined) {
+        return None;
+    }
+    #[expect(clippy::cast_possible_truncation, reason = "between 0 and 260")]
+    let share = (260.0 * length(letters) / length(joined.len())) as i32;
+    Some(560 + share)
 }
 
 /// How well a typed word meets a word of a name, 0 to 1; the last word of a query may be unfinished.
@@ -545,6 +565,16 @@ mod tests {
         assert_eq!(first(&names, "料瓶"), Some(1));
         assert_eq!(first(&names, "botella plastico"), Some(2));
         assert_eq!(first(&names, "cafe"), Some(3));
+    }
+
+    #[test]
+    fn chinese_words_are_found_inside_what_was_typed() {
+        let names = ["电池", "汽车电池", "水瓶", "灯", "纸"];
+        assert_eq!(first(&names, "废电池"), Some(0));
+        assert_eq!(first(&names, "旧汽车电池"), Some(1));
+        assert_eq!(first(&names, "一个空水瓶"), Some(2));
+        // One sign alone stands in too many words.
+        assert_eq!(first(&names, "壁纸刀"), None);
     }
 
     #[test]

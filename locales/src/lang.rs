@@ -319,7 +319,8 @@ mod tests {
         assert_eq!(lang("es").with_region("US").tag(), "es-US");
         assert_eq!(lang("es").with_region("what").tag(), "es");
         assert_eq!(lang("es-US").endonym(), "Español");
-        assert_eq!(lang("vi").endonym(), "vi");
+        assert_eq!(lang("zh-CN").endonym(), "简体中文");
+        assert_eq!(lang("is").endonym(), "is");
         assert_eq!(Lang::default().tag(), "en");
         assert_eq!(
             "12".parse::<Lang>().unwrap_err().to_string(),

@@ -77,7 +77,8 @@ fn plural_categories_are_those_of_cldr() {
 #[test]
 fn plural_categories_agree_with_icu_for_every_number_a_guide_can_count() {
     // Not Vietnamese: the judge's CLDR 49 gives it a second form, the check values are CLDR 48's.
-    let mut tags: Vec<&str> = supported().iter().map(|language| language.tag).collect();
+    let mut tags: Vec<&str> =
+        supported().iter().map(|language| language.tag).filter(|tag| *tag != "vi").collect();
     tags.extend(["ru", "hi", "zh", "ko", "fr", "fil", "pt", "pt-PT", "ht", "so", "es-US", "ar-EG"]);
     tags.extend(["uk", "pl", "it", "de", "ja", "am", "fa", "ur", "ne", "bn", "sw", "my", "th", "tr", "el"]);
     let mut different = Vec::new();
@@ -111,7 +112,21 @@ fn whole_millions_have_a_form_of_their_own_in_spanish() {
 
 #[test]
 fn numbers_are_written_as_icu_writes_them() {
-    for tag in ["en", "en-US", "es", "es-US", "es-MX", "es-AR", "es-CR", "es-ES", "es-419", "ar-u-nu-latn"] {
+    for tag in [
+        "en",
+        "en-US",
+        "es",
+        "es-US",
+        "es-MX",
+        "es-AR",
+        "es-CR",
+        "es-ES",
+        "es-419",
+        "ar-u-nu-latn",
+        "zh-Hans",
+        "vi",
+        "ko",
+    ] {
         let theirs = DecimalFormatter::try_new(locale(tag).into(), Default::default()).unwrap();
         let ours = bundled(&lang(tag));
         for text in [
@@ -166,7 +181,7 @@ fn lists_are_joined_as_icu_joins_them() {
         &["uno", "hotel"],
         &["uno", "yeso"],
     ];
-    for tag in ["en", "es", "ar"] {
+    for tag in ["en", "es", "ar", "zh-Hans", "vi", "ko"] {
         let options = ListFormatterOptions::default().with_length(ListLength::Wide);
         let and = ListFormatter::try_new_and(locale(tag).into(), options).unwrap();
         let or = ListFormatter::try_new_or(locale(tag).into(), options).unwrap();

@@ -54,6 +54,13 @@ fn measures_are_in_the_readers_units() {
         ("ar-US", mm(76.2), "3 بوصات (7.5 سم)"),
         ("ar", mm(50.8), "5 سم"),
         ("ar-US", ml(3_785.411_784 * 5.0), "5 غالونات (19 لترًا)"),
+        ("zh-Hans-US", mm(50.8), "2英寸（5厘米）"),
+        ("zh-Hans-US", mm(38.1), "1.5英寸（3.8厘米）"),
+        ("zh-Hans", ml(240_000.0), "240升"),
+        ("vi-US", mm(38.1), "1½ inch (3,8 cm)"),
+        ("vi", mm(25.4), "2,5 cm"),
+        ("ko-US", mm(50.8), "2인치(5 cm)"),
+        ("ko", mm(25.4), "2.5 cm"),
     ];
     for (tag, quantity, expected) in cases {
         assert_eq!(plain(tag).measure(*quantity, Rounding::Everyday), *expected, "{tag} {quantity:?}");
@@ -129,6 +136,13 @@ fn dates_and_times_follow_the_language_and_region() {
         ("es", DateStyle::WeekdayDayMonth, "mar, 4 mar"),
         ("ar", DateStyle::Full, "الثلاثاء، 4 مارس 2025"),
         ("ar", DateStyle::WeekdayDayMonth, "الثلاثاء، 4 مارس"),
+        // From memory: CLDR of zh, vi and ko; Vietnamese has its short weekdays ("T3") here.
+        ("zh-Hans", DateStyle::Full, "2025年3月4日星期二"),
+        ("zh-Hans", DateStyle::WeekdayDayMonth, "3月4日周二"),
+        ("vi", DateStyle::Full, "Thứ Ba, 4 tháng 3, 2025"),
+        ("vi", DateStyle::WeekdayDayMonth, "T3, 4 thg 3"),
+        ("ko", DateStyle::Full, "2025년 3월 4일 화요일"),
+        ("ko", DateStyle::WeekdayDayMonth, "3월 4일 (화)"),
     ];
     for (tag, style, expected) in cases {
         assert_eq!(plain(tag).date(day, *style), *expected, "{tag} {style:?}");
@@ -144,6 +158,10 @@ fn dates_and_times_follow_the_language_and_region() {
         ("es-US", at(17, 30), "5:30\u{a0}p.\u{a0}m."),
         ("ar-US", at(8, 0), "8:00 ص"),
         ("ar-EG", at(17, 30), "5:30 م"),
+        ("zh-Hans-US", at(17, 30), "下午5:30"),
+        ("vi-US", at(8, 0), "8:00 SA"),
+        ("vi-VN", at(17, 30), "17:30"),
+        ("ko-KR", at(17, 30), "오후 5:30"),
     ];
     for (tag, time, expected) in times {
         assert_eq!(plain(tag).time(*time), *expected, "{tag} {time}");

@@ -1,0 +1,285 @@
+### The command line: its help, what it says when done, and what it says when something is wrong.
+### Commands, options and words in capitals are typed or replaced as they stand: do not translate
+### the commands and options. Lines beginning with spaces keep them.
+
+## Help
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          liệt kê những gì sai trong chương trình
+      answer PROGRAM ITEM    trả lời về một món như trả lời cư dân
+      print PROGRAM          tạo nhãn nắp thùng hoặc bưu thiếp dạng PDF cho nhà in
+      publish [PROGRAM]      ghi hướng dẫn thành thư mục cho máy chủ web bất kỳ
+      serve FOLDER           cho xem thư mục đã phát hành ở địa chỉ của máy này
+      compare BEFORE AFTER   liệt kê mọi câu trả lời khác nhau giữa hai chương trình
+      demo                   ghi chương trình mẫu
+      schema                 ghi JSON Schema của tập tin chương trình
+
+    lidleaf help COMMAND, hoặc lidleaf COMMAND --help, cho biết thêm.
+
+    Mã thoát:
+      0  xong; có thể có cảnh báo
+      1  chương trình, hoặc bản in từ đó, có lỗi; không ghi gì
+      2  không hiểu lệnh
+      3  thiếu tập tin, hoặc tập tin không đúng
+      4  không ghi được tập tin, hoặc không mở được địa chỉ
+      5  không có món, khu vực hoặc dòng rác được hỏi
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
+
+    Liệt kê mọi vấn đề của chương trình: lỗi trước, rồi cảnh báo và lưu ý, mỗi cái kèm ví dụ
+    và cách làm. Kết thúc với mã 1 khi có lỗi.
+
+    Cách sửa được liệt kê kèm theo, mỗi cách có số như 2.1. --fix 2.1 dùng cách đó, ghi chương
+    trình đã sửa vào tập tin nêu ở --out, và liệt kê vấn đề còn trong đó. Chương trình đã đọc
+    vẫn như cũ.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    Trả lời về một món, theo mã hoặc tên; tên có thể sai chính tả. Khi câu trả lời còn tùy, câu
+    hỏi kế tiếp hiện ra cùng tùy chọn --fact để trả lời. --fact FACT=? nghĩa là cư dân không
+    biết. Ngày là hôm nay, trừ khi --on nêu ngày khác.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        nhãn nắp thùng, 7 x 9 inch
+      --sheet postcard   bưu thiếp hai mặt, 9 x 6 inch
+      --stream STREAM    dòng rác nói tới
+      --zone ZONE        chỉ cho một khu vực
+      --languages en,es  bằng các ngôn ngữ này, một đến ba
+      --out PLACE        thư mục hoặc tên tập tin
+      --date YYYY-MM-DD  ngày làm
+      --register         ghi bản in vào sổ đăng ký của tập tin chương trình
+      --copies N         số bản, cho sổ đăng ký
+      --printed YYYY-MM-DD  ngày in, cho sổ đăng ký; nếu không thì là ngày làm
+
+    Tạo bản in bằng một đến ba ngôn ngữ dạng PDF cho nhà in và liệt kê kết quả kiểm tra. Có lỗi
+    thì không ghi gì. Cùng chương trình và ngày cho ra cùng các byte. Nếu không nêu, dòng rác là
+    tái chế, ngôn ngữ là ba tiếng đầu của chương trình, thư mục là thư mục hiện tại, ngày là
+    hôm nay.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    Ghi hướng dẫn và ứng dụng thành thư mục mà máy chủ web nào cũng phục vụ được, ở gốc hoặc
+    thư mục con. Chương trình có lỗi bị từ chối. Bản phát hành trước vẫn còn cho đến khi bản mới
+    xong. Không nêu chương trình thì dùng chương trình mẫu; ứng dụng lấy từ dist/app trừ khi
+    --app nêu thư mục khác.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    Cho xem thư mục đã phát hành ở http://127.0.0.1:8080/, hoặc ở cổng và địa chỉ đã nêu, cho
+    đến khi dừng. Cổng 0 lấy cổng trống bất kỳ. Chỉ để xem thử, không phải cho công chúng.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
+
+      --on YYYY-MM-DD  tính theo ngày đó, thay vì mọi ngày
+      --notice         thông báo thay đổi để gửi thư, chia nhóm và có liên lạc
+      --language TAG   ngôn ngữ của thông báo
+      --out FILE       tập tin; nếu kết thúc bằng .md thì có dấu Markdown
+
+    Hai chương trình: liệt kê mọi món có kết luận, nơi bỏ, cách chuẩn bị, lý do hoặc cảnh báo
+    khác nhau, chính xác với câu trả lời nào và từ ngày nào; rồi các dòng trên bản in đã đăng ký
+    trở thành sai. Ba đến năm mươi chương trình: điều gì giống ở tất cả, mỗi món còn lại nơi nào
+    khác, và lời khuyên trái ngược nhau.
+
+    Dạng JSON: “lidleaf-changes” (changes, asked, untrue), “lidleaf-notice” (groups, untrue,
+    text) hoặc “lidleaf-regional” (programs, agreed, differing, contradictory). Trong đó “when”
+    là danh sách các khả năng, mỗi cái là danh sách thuộc tính và giá trị cùng đúng.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    Ghi JSON Schema của tập tin chương trình.
+cli-help-demo =
+    lidleaf demo [--town TOWN] [--out FILE]
+
+    Ghi chương trình mẫu, một quận hoàn toàn tưởng tượng, để bắt đầu; với --town là một trong các
+    thị trấn: thrushwick, kettlebrae, larkenby hoặc dunnockford.
+cli-help-common =
+    Mọi lệnh còn nhận:
+      --lang TAG      ngôn ngữ của thông báo và câu trả lời (en, es, ar …)
+      --json          kết quả dạng JSON
+      --catalog FILE  danh mục khác danh mục có sẵn, khi đọc chương trình
+      --help          bản giải thích này
+      --version       phiên bản
+
+## Done
+
+cli-error = Lỗi: { $message }
+cli-written = Đã ghi: { $file }
+cli-serving = Đang phục vụ { $folder } ở { $url } (nhấn Ctrl-C để dừng)
+cli-published =
+    { $files ->
+       *[other] Đã phát hành ấn bản { $edition } vào { $folder }: { $files } tập tin, { $size }.
+    }
+
+## Findings
+
+cli-severity-error = lỗi
+cli-severity-warning = cảnh báo
+cli-severity-notice = lưu ý
+cli-finding = { $severity }: { $message }
+cli-place = ở { $kind } “{ $id }”
+cli-place-field = ở { $kind } “{ $id }”, mục “{ $field }”
+cli-place-program = ở mục “{ $field }” của chương trình
+cli-witness = ví dụ { $item }
+cli-witness-answers = ví dụ { $item } ({ $answers })
+cli-hint = phải làm: { $hint }
+cli-mend = cách sửa ({ $number }): { $fix }
+cli-mended = Xong: { $fix }
+cli-check-clean = Không có vấn đề: chương trình phát hành được.
+cli-count-errors =
+    { $count ->
+       *[other] { $count } lỗi
+    }
+cli-count-warnings =
+    { $count ->
+       *[other] { $count } cảnh báo
+    }
+cli-count-notices =
+    { $count ->
+       *[other] { $count } lưu ý
+    }
+cli-check-publishable = { $counts }. Chương trình phát hành được.
+cli-check-errors = { $counts }. Chưa phát hành được cho đến khi sửa lỗi.
+
+## Answers
+
+cli-answer-day = Ngày { $day }
+cli-answer-where = Bỏ ở đâu: { $place }
+cli-answer-also = Nơi khác cũng nhận: { $places }
+cli-answer-prepare = Chuẩn bị: { $steps }
+cli-answer-why = Vì sao: { $reason }
+cli-answer-caution = Cẩn thận: { $caution }
+cli-answer-rules = Theo quy tắc: { $rules }
+cli-answer-temporary = Đang có quy định tạm thời.
+cli-answer-site = Nơi gần nhất: { $site }, { $address }
+cli-answer-assumed = Giả định, vì không biết: { $facts }
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = Tôi không biết
+
+## Sheets
+
+cli-sheet-shortened = dòng rút ngắn: chỉ “{ $item }” dẫn đến đúng nơi trong { $percent } trường hợp
+cli-registered = Đã ghi vào sổ đăng ký của { $file } là “{ $id }”.
+cli-preflight-pass = Kiểm tra trước khi in: không cần sửa gì.
+cli-preflight-warnings =
+    { $count ->
+       *[other] Kiểm tra trước khi in: { $count } cảnh báo.
+    }
+cli-preflight-errors =
+    { $count ->
+       *[other] Kiểm tra trước khi in: { $count } lỗi. Không ghi tập tin.
+    }
+
+## Comparing
+
+cli-compare-same = Hai chương trình trả lời mọi món giống nhau.
+cli-compare-count =
+    { $count ->
+       *[other] { $count } câu trả lời thay đổi.
+    }
+cli-compare-share = { $percent } trường hợp
+
+## Commands not understood. Each says what to type instead.
+
+cli-usage-command = Không có lệnh “{ $command }”.
+    .hint = lidleaf --help liệt kê các lệnh.
+cli-usage-option = Lệnh này không có tùy chọn { $option }.
+    .hint = lidleaf help COMMAND liệt kê các tùy chọn.
+cli-usage-word = “{ $word }” là từ thừa.
+    .hint = Xin đặt tên có khoảng trắng trong dấu ngoặc kép.
+cli-usage-not-text = “{ $word }” không phải chữ đọc được.
+    .hint = Xin gõ giá trị bằng UTF-8.
+cli-usage-needs-value = Tùy chọn { $option } cần giá trị theo sau.
+    .hint = lidleaf help COMMAND cho biết cần gì.
+cli-usage-no-value = Tùy chọn { $option } không nhận giá trị.
+    .hint = Xin bỏ dấu bằng và phần sau nó.
+cli-usage-needs-option = Thiếu tùy chọn { $option }.
+    .hint = lidleaf help COMMAND cho biết cần gì.
+cli-usage-needs-program = Thiếu tập tin chương trình.
+    .hint = Xin ghi sau lệnh: lidleaf check program.json
+cli-usage-needs-item = Cần tập tin chương trình và một món.
+    .hint = Ví dụ: lidleaf answer program.json "hộp pizza"
+cli-usage-needs-two = Cần hai tập tin chương trình, trước và sau.
+    .hint = Ví dụ: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = Thiếu thư mục để phục vụ.
+    .hint = Ví dụ: lidleaf serve dist/site
+cli-usage-fact = “{ $word }” không phải thuộc tính và giá trị.
+    .hint = Xin viết với dấu bằng: --fact resin=1
+cli-usage-date = “{ $word }” không phải là ngày.
+    .hint = Xin viết năm, tháng, ngày: 2027-01-31
+cli-usage-copies = “{ $word }” không phải số bản.
+    .hint = Xin viết số nguyên: --copies 400
+cli-usage-port = “{ $word }” không phải cổng.
+    .hint = Xin viết số từ 0 đến 65535; 0 lấy cổng trống bất kỳ.
+cli-usage-address = “{ $word }” không phải địa chỉ mạng.
+    .hint = Viết 127.0.0.1 cho riêng máy này, 0.0.0.0 cho mạng nội bộ.
+cli-usage-language = Không có thông báo bằng “{ $word }”.
+    .hint = Hiện có: { $known }.
+cli-usage-sheet = Không có bản in “{ $word }”.
+    .hint = Xin viết --sheet lid hoặc --sheet postcard.
+cli-usage-fix = “{ $word }” không phải số của cách sửa.
+    .hint = lidleaf check PROGRAM liệt kê các số, như 2.1.
+cli-usage-other = Không hiểu lệnh: { $detail }.
+    .hint = lidleaf --help liệt kê các lệnh.
+
+## Files and addresses
+
+cli-file-missing = Tập tin { $file } không tồn tại.
+    .hint = Xin kiểm tra tên và thư mục.
+cli-file-unreadable = Không đọc được tập tin { $file }: { $detail }.
+    .hint = Xin xem quý vị có quyền đọc, và không chương trình nào khác đang giữ nó.
+cli-file-is-folder = { $file } là thư mục, không phải tập tin.
+    .hint = Xin nêu tập tin bên trong.
+cli-file-not-text = Tập tin { $file } không phải chữ từ dòng { $line }.
+    .hint = Tập tin chương trình là chữ UTF-8. Có thể đây là loại khác, hoặc bị hỏng: lấy bản trước, hoặc xuất lại.
+cli-folder-missing = Thư mục { $file } không tồn tại.
+    .hint = Xin phát hành vào đó trước: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = Không đọc được thư mục { $file }: { $detail }.
+    .hint = Xin xem quý vị có quyền đọc không.
+cli-name-not-text = Tên của { $file } không phải chữ đọc được.
+    .hint = Xin đổi tên.
+cli-cannot-write = Không ghi được { $file }: { $detail }. Những gì có trước vẫn như cũ.
+    .hint = Xin xem thư mục có tồn tại, quý vị có quyền ghi, và còn chỗ.
+cli-cannot-serve = Không mở được địa chỉ { $address }: { $detail }.
+    .hint = Có thể chương trình khác đang dùng: xin nêu cổng khác bằng --port.
+
+## Publishing
+
+cli-app-missing = Không có ứng dụng đã dựng trong { $file }.
+    .hint = Xin dựng bằng cargo xtask run, hoặc nêu thư mục bằng --app.
+cli-app-list-broken = Không đọc được danh sách tập tin của ứng dụng, { $file }: { $detail }.
+    .hint = Xin dựng lại ứng dụng bằng cargo xtask run.
+cli-app-changed = { $file } không còn như lúc dựng.
+    .hint = Xin dựng lại ứng dụng bằng cargo xtask run.
+cli-out-not-folder = Không phát hành vào { $file } được: không phải thư mục có tên.
+    .hint = Xin nêu thư mục mới bằng --out.
+cli-out-in-use = Thư mục { $file } có tập tin khác. Phát hành thay cả thư mục nên không đổi gì.
+    .hint = Xin nêu thư mục mới hoặc trống bằng --out.
+cli-out-in-app = Thư mục ứng dụng, { $app }, và thư mục hướng dẫn, { $file }, nằm trong nhau.
+    .hint = Xin nêu thư mục ở chỗ khác bằng --out.
+cli-publish-refused = Chương trình có lỗi nên không phát hành.
+    .hint = Xin sửa các lỗi nêu trên; lidleaf check liệt kê lại.
+
+## What is not in the program
+
+cli-unknown-item = Không có món nào tên “{ $item }”.
+    .hint = Xin thử từ khác, hoặc chất liệu hay hình dạng.
+cli-unknown-fact = “{ $fact }” không phải thuộc tính.
+    .hint = Các thuộc tính: { $known }.
+cli-unknown-value = “{ $value }” không phải giá trị của thuộc tính “{ $fact }”.
+    .hint = Nhận các giá trị: { $known }.
+cli-unknown-fix = Không vấn đề nào của chương trình có cách sửa số { $number }.
+    .hint = lidleaf check PROGRAM liệt kê các số; chúng đổi khi chương trình đổi.
+cli-unknown-zone = Không có khu vực “{ $zone }”.
+    .hint = Các khu vực: { $known }.
+cli-unknown-town = Bản mẫu không có thị trấn “{ $town }”.
+    .hint = Các thị trấn: { $known }.
+cli-unknown-stream = Không có dòng rác “{ $stream }”.
+    .hint = Các dòng rác: { $known }.
+cli-unknown-sheet-language = Chương trình không phát hành bằng “{ $language }”.
+    .hint = Phát hành bằng: { $known }.
+cli-too-many-languages = Một bản in dùng một đến ba ngôn ngữ, không phải { $count }.
+    .hint = Xin nêu bằng --languages en,es

@@ -1,0 +1,94 @@
+### What residents read on their phones. Plain words, short sentences, no jargon.
+
+## Around every screen
+
+page-title = { $program }: bỏ gì vào đâu
+skip = Đến phần chính
+back = Trở lại
+language-label = Ngôn ngữ
+zone-label = Khu vực
+zone-none = Chọn khu vực
+unreviewed = Bản dịch này chưa có người kiểm tra. Nếu thấy sai, xin đọc bản tiếng Anh.
+decided-edition = Hướng dẫn: { $edition }
+privacy = Những gì quý vị tra chỉ ở trong điện thoại này. Không gửi đi, không đếm.
+
+## Finding an item
+
+search-label = Quý vị muốn bỏ món gì?
+search-placeholder = Ví dụ: hộp pizza
+search-count =
+    { $count ->
+        [0] Không tìm thấy gì
+       *[other] Tìm thấy { $count } món
+    }
+search-nothing = Không tìm thấy tên này. Xin thử từ ngắn hơn. Món không có trong danh sách chưa chắc là “không”: hãy hỏi chúng tôi.
+home-recent = Mới tra gần đây
+home-common = Thường tra
+home-categories = Xem theo loại
+
+## Questions
+
+cannot-tell = Tôi không biết
+questions-left =
+    { $count ->
+       *[other] Còn nhiều nhất { $count } câu hỏi
+    }
+
+## Answers
+
+verdict-yes = Được
+verdict-no = Không
+verdict-elsewhere = Không bỏ đây, mang nơi khác
+verdict-unlisted = Không có trong danh sách: hãy hỏi
+verdict-undecided = Chưa quyết định: hãy hỏi
+verdict-closed = Không: không có trong danh sách
+caution-title = Cẩn thận!
+prepare-title = Chuẩn bị ra sao
+why-title = Vì sao
+also-title = Nơi khác cũng nhận
+temporary-order = Đang có quy định tạm thời, có thể sớm thay đổi.
+assumed-title = Quý vị không biết nên chúng tôi chọn câu trả lời cẩn thận:
+assumed-line = { $fact }: { $value }
+ask-contact = Hỏi { $name }:
+decided-title = Theo quy định nào
+decided-rule = Quy định:
+decided-acknowledged = Một người có tên đã cho phép ngoại lệ này của quy định an toàn.
+
+## Places to take things to
+
+site-more =
+    { $count ->
+       *[other] { $count } nơi khác
+    }
+site-locate = Tìm nơi gần nhất
+site-no-position = Điện thoại không cho biết vị trí.
+site-booking = Xin lấy hẹn trước khi đến.
+site-proof = Mang giấy chứng minh địa chỉ.
+site-permit = Cần giấy phép.
+site-voucher = Cần phiếu.
+container-rules-title = Về { $container }
+hours-open = Đang mở cửa
+hours-open-until = Mở đến { $time }
+hours-closed = Đang đóng cửa
+hours-closed-until = Đóng cửa, mở lại { $time }
+hours-appointment = Chỉ mở khi có hẹn
+hours-unknown = Không rõ giờ mở cửa: xin gọi trước
+hours-day-time = { $day }, { $time }
+
+## Without a network
+
+offline-fetching = Đang lưu hướng dẫn để dùng khi không có mạng…
+offline-ready = Đã lưu. Dùng được khi không có mạng.
+offline-now = Quý vị không có mạng. Hướng dẫn chạy từ điện thoại này.
+offline-incomplete = Quý vị không có mạng và hướng dẫn chưa lưu xong. Có thể thiếu vài phần.
+offline-failed = Không lưu được hướng dẫn. Chỉ dùng được khi có mạng. Xin thử lại sau.
+offline-impossible = Trình duyệt này không lưu được hướng dẫn. Chỉ dùng được khi có mạng.
+update-ready = Có hướng dẫn mới.
+update-now = Dùng ngay
+
+## When something is not there
+
+unknown-item = Hướng dẫn không có món “{ $id }”. Xin tìm theo tên.
+unknown-category = Hướng dẫn không có nhóm “{ $id }”. Xin chọn ở trang đầu.
+unknown-address = Không có trang “{ $address }”. Xin về trang đầu.
+unknown-language = Hướng dẫn chưa có tiếng “{ $language }”. Xin chọn tiếng khác.

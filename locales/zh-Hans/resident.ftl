@@ -1,0 +1,94 @@
+### What residents read on their phones. Plain words, short sentences, no jargon.
+
+## Around every screen
+
+page-title = { $program }：什么放哪里
+skip = 跳到主要内容
+back = 返回
+language-label = 语言
+zone-label = 您的地区
+zone-none = 选择您的地区
+unreviewed = 这份译文还没有人检查过。如有不对，请看英文。
+decided-edition = 指南：{ $edition }
+privacy = 您查的内容只留在这部手机上，不会发送，也不会统计。
+
+## Finding an item
+
+search-label = 您想扔什么？
+search-placeholder = 例如：披萨盒
+search-count =
+    { $count ->
+        [0] 没有找到
+       *[other] 找到 { $count } 项
+    }
+search-nothing = 没找到这个名称。请试试更短的词。清单上没有的东西不一定“不收”，请问我们。
+home-recent = 最近查过
+home-common = 常查
+home-categories = 按种类查
+
+## Questions
+
+cannot-tell = 看不出来
+questions-left =
+    { $count ->
+       *[other] 最多还有 { $count } 个问题
+    }
+
+## Answers
+
+verdict-yes = 可以
+verdict-no = 不可以
+verdict-elsewhere = 不放这里，送到别处
+verdict-unlisted = 清单上没有：请询问
+verdict-undecided = 还没有定：请询问
+verdict-closed = 不可以：清单上没有
+caution-title = 小心！
+prepare-title = 怎么准备
+why-title = 为什么
+also-title = 也可以送到
+temporary-order = 现在是临时规定，可能很快会变。
+assumed-title = 您看不出来，所以我们取了稳妥的答案：
+assumed-line = { $fact }：{ $value }
+ask-contact = 请问{ $name }：
+decided-title = 依据哪条规定
+decided-rule = 规定：
+decided-acknowledged = 这是安全规定的例外，由指定的人批准。
+
+## Places to take things to
+
+site-more =
+    { $count ->
+       *[other] 还有 { $count } 个地点
+    }
+site-locate = 找最近的地点
+site-no-position = 手机没有给出位置。
+site-booking = 去之前请预约。
+site-proof = 请带住址证明。
+site-permit = 需要许可证。
+site-voucher = 需要凭券。
+container-rules-title = 关于{ $container }
+hours-open = 现在开门
+hours-open-until = 开门到 { $time }
+hours-closed = 现在关门
+hours-closed-until = 现在关门，{ $time } 开门
+hours-appointment = 只接受预约
+hours-unknown = 开放时间不明：请先打电话
+hours-day-time = { $day } { $time }
+
+## Without a network
+
+offline-fetching = 正在保存指南，以便没有网络也能用…
+offline-ready = 已保存。没有网络也能用。
+offline-now = 您没有联网。正在用手机里的指南。
+offline-incomplete = 您没有联网，指南也没存完，有些内容可能缺少。
+offline-failed = 指南没能保存，只能联网用。请稍后再试。
+offline-impossible = 这个浏览器不能保存指南，只能联网用。
+update-ready = 有新版指南。
+update-now = 用新版
+
+## When something is not there
+
+unknown-item = 指南里没有“{ $id }”这个物品。请用名称搜索。
+unknown-category = 指南里没有“{ $id }”这个类别。请在首页选择。
+unknown-address = 没有“{ $address }”这一页。请回首页。
+unknown-language = 指南还没有“{ $language }”版本。请选别的语言。
