@@ -118,7 +118,7 @@ pub const PREFLIGHT_CODES: &[(&str, &[&str])] = &[
     ("language-invalid", &["lang"]),
     ("language-twice", &["lang"]),
     ("languages-differ", &["lang", "first", "what"]),
-    ("missing-glyph", &["place", "characters", "text"]),
+    ("missing-glyph", &["place", "lang", "characters", "text"]),
     ("nothing-to-say", &[]),
     ("outside-safe-area", &["what", "safe"]),
     ("pictogram-unknown", &["place", "pictogram"]),

@@ -26,7 +26,7 @@ pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLin
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
-pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
+pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
 pub use make::{Artifact, make};

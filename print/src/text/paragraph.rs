@@ -11,7 +11,7 @@ use super::shaping::{Typesetter, is_ignorable};
 use super::{numbers, shaping::Shaped};
 use crate::display::{Glyph, Role, Run, TextLine};
 use crate::finding::PrintError;
-use crate::font::Weight;
+use crate::font::{Weight, compose_hangul};
 use crate::ink::Ink;
 use crate::job::Direction;
 use crate::unit::{Point, Pt, Rect};
@@ -96,12 +96,13 @@ impl Paragraph {
     pub(crate) fn new(setter: Typesetter<'_>, words: Words<'_>, weight: Weight) -> Result<Self, PrintError> {
         let Words { text: source, lang, direction, align, place } = words;
         let direction = direction.unwrap_or_else(|| first_strong(source));
+        let composed = compose_hangul(source);
         let text = match direction {
-            Direction::Rtl => numbers::isolated(source),
-            Direction::Ltr => source.to_owned(),
+            Direction::Rtl => numbers::isolated(&composed),
+            Direction::Ltr => composed,
         };
         let faces =
-            choose_faces(setter, &text, weight).map_err(|missing| missing_glyph(&missing, source, place))?;
+            choose_faces(setter, &text, lang, weight).map_err(|missing| missing_glyph(&missing, words))?;
         let mut paragraph = Self {
             words: source.to_owned(),
             lang: lang.to_owned(),

@@ -98,20 +98,48 @@ fn glyphs_and_advances_equal_harfbuzz() {
 }
 
 #[test]
-fn points_stay_with_their_words_and_missing_characters_have_no_face() {
+fn faces_follow_script_language_and_the_face_before() {
+    use Weight::{Bold, Regular};
     let fonts = fonts();
     let setter = Typesetter::new(&fonts);
-    for (c, weight, before, expected) in [
-        ('a', Weight::Regular, None, Some(0)),
-        ('a', Weight::Bold, None, Some(1)),
-        ('ع', Weight::Regular, Some(0), Some(2)),
-        ('ع', Weight::Bold, Some(1), Some(3)),
-        (' ', Weight::Regular, Some(2), Some(2)),
-        ('.', Weight::Regular, Some(2), Some(2)),
-        ('5', Weight::Regular, Some(2), Some(0)),
-        ('漢', Weight::Regular, Some(0), None),
-        ('\u{200C}', Weight::Regular, Some(2), Some(2)),
+    for (c, lang, weight, before, expected) in [
+        ('a', "en", Regular, None, Some(0)),
+        ('a', "en", Bold, None, Some(1)),
+        ('ع', "ar", Regular, Some(0), Some(2)),
+        ('ع', "", Bold, Some(1), Some(3)),
+        (' ', "ar", Regular, Some(2), Some(2)),
+        ('.', "ar", Regular, Some(2), Some(2)),
+        ('5', "ar", Regular, Some(2), Some(0)),
+        ('\u{200C}', "ar", Regular, Some(2), Some(2)),
+        // Brackets are alike whatever stands between them.
+        ('(', "hi", Regular, None, Some(4)),
+        (')', "hi", Regular, Some(0), Some(4)),
+        ('(', "ar", Regular, Some(2), Some(0)),
+        (')', "en", Regular, Some(0), Some(0)),
+        ('क', "hi", Regular, Some(0), Some(4)),
+        ('\u{94D}', "hi", Bold, Some(5), Some(5)),
+        ('।', "hi", Regular, Some(0), Some(4)),
+        ('P', "hi", Regular, Some(4), Some(0)),
+        ('塑', "zh-Hans", Regular, None, Some(6)),
+        ('塑', "en", Bold, None, Some(7)),
+        ('，', "zh", Regular, Some(0), Some(6)),
+        ('“', "zh", Regular, Some(0), Some(6)),
+        ('“', "en", Regular, Some(0), Some(0)),
+        ('·', "zh", Regular, Some(0), Some(6)),
+        ('P', "zh", Regular, Some(6), Some(0)),
+        ('\u{301}', "zh", Regular, Some(0), Some(0)),
+        ('한', "ko", Regular, None, Some(8)),
+        ('”', "ko", Bold, Some(1), Some(9)),
+        (',', "ko", Regular, Some(8), Some(8)),
+        ('「', "ko", Regular, None, Some(8)),
+        // A Han character in Korean would be drawn in another country's form.
+        ('塑', "ko", Regular, Some(8), None),
+        ('漢', "en", Regular, Some(0), None),
+        // Not in the common font, and no other is asked: the browser would not have fetched it.
+        ('≤', "en", Regular, Some(0), None),
+        ('あ', "zh", Regular, Some(6), None),
+        ('🥫', "en", Regular, Some(0), None),
     ] {
-        assert_eq!(setter.face_for(c, weight, before), expected, "{c:?}");
+        assert_eq!(setter.face_for(c, weight, before, lang), expected, "{c:?} in {lang}");
     }
 }
