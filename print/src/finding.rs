@@ -133,6 +133,7 @@ pub const PREFLIGHT_CODES: &[(&str, &[&str])] = &[
     ("qr-too-fine", &["module"]),
     ("qr-too-long", &["characters"]),
     ("rule-too-thin", &["what"]),
+    ("step-invalid", &["number", "why"]),
     ("text-empty", &["place"]),
     ("text-overlaps", &["text", "other"]),
     ("text-too-long", &["place", "lang", "text", "cut", "floor"]),

@@ -2,8 +2,8 @@
 
 use super::advice;
 use super::band::Band;
-use super::content::Content;
-use super::fit::{Trial, Wide, floor_for, sizes};
+use super::content::{Content, SectionContent};
+use super::fit::{Trial, Wide, comfortable_for, floor_for, sizes};
 use super::footer::Footer;
 use super::pen::Pen;
 use super::section::{Scale, SectionPlan};
@@ -13,7 +13,7 @@ use crate::job::SheetJob;
 use crate::qr::Code;
 use crate::sheet::PageGeometry;
 use crate::text::{Typesetter, count};
-use crate::unit::{Point, Pt, Rect};
+use crate::unit::{Mm, Point, Pt, Rect};
 
 /// The largest body type tried. Ours: above it words push the pictures, which carry the label, off the sheet.
 const LARGEST: Pt = Pt(18.0);
@@ -56,6 +56,7 @@ fn section_gap(size: Pt) -> Pt {
 impl FacePlan {
     fn plan(
         content: &Content,
+        sections: &[SectionContent],
         code: &Code,
         trial: &Trial,
         safe: Rect,
@@ -66,7 +67,7 @@ impl FacePlan {
         let band = Band::plan(content, trial, safe.width, size)?;
         let footer = Footer::plan(content, code, trial, safe.width, size)?;
         let gap = section_gap(size);
-        let (leading, trailing) = content.sections.split_at_checked(spread.leading).unwrap_or((&[], &[]));
+        let (leading, trailing) = sections.split_at_checked(spread.leading).unwrap_or((&[], &[]));
         let first = if trailing.is_empty() { safe.width } else { (safe.width - gap) * spread.share };
         let mut columns = Vec::new();
         let mut tallest = Pt::ZERO;
@@ -75,10 +76,7 @@ impl FacePlan {
             if sections.is_empty() {
                 continue;
             }
-            let plans: Vec<SectionPlan> = sections
-                .iter()
-                .map(|section| SectionPlan::plan(section, trial, width, scale))
-                .collect::<Result<_, _>>()?;
+            let plans = SectionPlan::plan_all(sections, trial, width, scale)?;
             let gaps = gap * count(plans.len().saturating_sub(1));
             tallest = tallest.max(plans.iter().map(|plan| plan.height).sum::<Pt>() + gaps);
             columns.push((x, width, plans));
@@ -110,6 +108,53 @@ impl FacePlan {
     }
 }
 
+/// A page and how far away it is read.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Room<'a> {
+    pub(super) geometry: &'a PageGeometry,
+    pub(super) distance: Mm,
+}
+
+/// The fewest steps that make a face fit: `after` gives the sections after so many steps, of which the first number
+/// may be taken for ease and the second at all.
+///
+/// The comfortable size is tried first, then one halfway to the floor, and then the floor itself. Where not even that
+/// fits all steps are taken, and laying the face out says what to shorten.
+pub(super) fn fewest(
+    content: &Content,
+    code: &Code,
+    room: Room<'_>,
+    (for_ease, all): (usize, usize),
+    after: impl Fn(usize) -> Vec<SectionContent>,
+) -> usize {
+    let safe = room.geometry.safe_area();
+    let whole = Trial::default();
+    let (floor, comfortable) = (floor_for(room.distance), comfortable_for(room.distance));
+    let tries =
+        [(comfortable, for_ease), ((comfortable + floor) / 2.0, for_ease), (floor, for_ease), (floor, all)];
+    for (size, most) in tries {
+        let scale = Scale::new(size, SMALLEST_PICTURES);
+        let fits = |taken: usize| {
+            let sections = after(taken);
+            spreads(room.geometry, sections.len()).into_iter().any(|spread| {
+                FacePlan::plan(content, &sections, code, &whole, safe, spread, scale)
+                    .is_ok_and(|plan| plan.left >= Pt::ZERO)
+            })
+        };
+        if !fits(most) {
+            continue;
+        }
+        // Every step makes room, so what fits after some fits after more.
+        let (mut low, mut high) = (0, most);
+        while low < high {
+            let middle = low.midpoint(high);
+            if fits(middle) { high = middle } else { low = middle + 1 }
+        }
+        return high;
+    }
+    all
+}
+
 /// Lays a face out at the largest size that fits, or says what to shorten.
 pub(super) fn lay_out(
     content: &Content,
@@ -124,8 +169,9 @@ pub(super) fn lay_out(
     let whole = Trial::default();
     let fits = |size: Pt, picture: f64| {
         let scale = Scale::new(size, picture);
-        let mut plans =
-            spreads.iter().map(|&spread| FacePlan::plan(content, code, &whole, safe, spread, scale));
+        let mut plans = spreads
+            .iter()
+            .map(|&spread| FacePlan::plan(content, &content.sections, code, &whole, safe, spread, scale));
         plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
@@ -142,7 +188,7 @@ pub(super) fn lay_out(
     let missing = |trial: &Trial| -> Result<Pt, Wide> {
         let mut best: Result<Pt, Option<Wide>> = Err(None);
         for &spread in &spreads {
-            match (FacePlan::plan(content, code, trial, safe, spread, smallest), &best) {
+            match (FacePlan::plan(content, &content.sections, code, trial, safe, spread, smallest), &best) {
                 (Ok(plan), Ok(least)) => best = Ok(least.min(-plan.left)),
                 (Ok(plan), Err(_)) => best = Ok(-plan.left),
                 (Err(wide), Err(None)) => best = Err(Some(wide)),
