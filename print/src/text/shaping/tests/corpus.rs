@@ -49,7 +49,10 @@ pub(super) const CORPORA: &[Corpus] = &[
         ],
     ),
     latin("es", &["¿Preguntas? Señales, Ñandú", "Cartón aplastado", "Pilas y teléfonos: tape los polos"]),
-    latin("fr", &["Bouteilles et œufs : où ?", "Boîtes à pizza très sales", "L’été, déposez-les à l’accueil"]),
+    latin(
+        "fr",
+        &["Bouteilles et œufs : où ?", "Boîtes à pizza très sales", "L’été, déposez-les à l’accueil"],
+    ),
     latin("pt-BR", &["Caixas de papelão amassadas", "Não ponha lâmpadas aqui", "Óleo de cozinha à parte"]),
     latin("ht", &["Pa mete plastik sa yo", "Bwat katon ki plat", "Mete pil yo nan yon lòt kote, tanpri"]),
     latin("fil", &["Mga bote at lata, huwag basagin", "Ilagay ang papel dito", "Mga ñ at ng sa salita"]),
