@@ -3,7 +3,7 @@
 use super::advice;
 use super::band::Band;
 use super::content::{Content, SectionContent};
-use super::fit::{Trial, Wide, comfortable_for, floor_for, sizes};
+use super::fit::{Trial, Wide, comfortable_for, floor_for, largest_fitting, sizes};
 use super::footer::Footer;
 use super::pen::Pen;
 use super::section::{Scale, SectionPlan};
@@ -175,8 +175,8 @@ pub(super) fn lay_out(
         plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
-    for size in sizes(LARGEST, floor) {
-        let Some(smallest) = fits(size, SMALLEST_PICTURES) else { continue };
+    let found = largest_fitting(&sizes(LARGEST, floor), |size| fits(size, SMALLEST_PICTURES));
+    if let Some((size, smallest)) = found {
         let plan = PICTURES.into_iter().find_map(|picture| fits(size, picture)).unwrap_or(smallest);
         let mirror = content.mirrored().then(|| geometry.width.pt());
         let mut pen = Pen::new(setter, mirror);

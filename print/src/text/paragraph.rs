@@ -56,6 +56,8 @@ pub(crate) struct Paragraph {
     pieces: Vec<Piece>,
     /// What lies between all the places where they may: inside a compound, after its hyphen, too.
     finer: Vec<Piece>,
+    /// The width of the whole text on one line, in ems, and where its printed part ends.
+    whole: (f64, usize),
     ascent: f64,
     descent: f64,
 }
@@ -112,6 +114,7 @@ impl Paragraph {
             faces,
             pieces: Vec::new(),
             finer: Vec::new(),
+            whole: (0.0, 0),
             ascent: ASCENT,
             descent: DESCENT,
             text,
@@ -152,6 +155,10 @@ impl Paragraph {
         let opportunities = opportunities(&self.text, &self.lang);
         self.pieces = self.pieces_of(&width_at, opportunities.iter().filter(|it| it.glad));
         self.finer = self.pieces_of(&width_at, opportunities.iter());
+        if let Some((last, before)) = self.pieces.split_last() {
+            let width = before.iter().map(|piece| piece.full).sum::<f64>() + last.printed;
+            self.whole = (width, last.printed_end);
+        }
     }
 
     fn pieces_of<'o>(&self, width_at: &[f64], ends: impl Iterator<Item = &'o Opportunity>) -> Vec<Piece> {
@@ -217,6 +224,13 @@ impl Paragraph {
     /// Breaks the text into lines.
     pub(crate) fn set(&self, size: Pt, measure: Pt) -> Result<Setting, TooWide> {
         let ems = measure / size;
+        let leading = size * (self.ascent + self.descent);
+        if self.whole.0 <= ems && !self.pieces.is_empty() {
+            let (width, end) = self.whole;
+            // One line is the fewest there can be.
+            let lines = std::iter::once(0..end).collect();
+            return Ok(Setting { lines, size, leading, width: size * width });
+        }
         let narrowed;
         let pieces = if self.pieces.iter().all(|piece| piece.printed <= ems) {
             &self.pieces
@@ -245,7 +259,7 @@ impl Paragraph {
                 Some(first.range.start..last.printed_end)
             })
             .collect();
-        Ok(Setting { lines, size, leading: size * (self.ascent + self.descent), width: size * widest })
+        Ok(Setting { lines, size, leading, width: size * widest })
     }
 
     /// Sets the lines with the block's upper left corner at `at`, each at the starting edge of the measure.
