@@ -104,7 +104,7 @@ fn a_full_lid_tells_what_it_leaves_out() {
     assert!(caution["lines"].to_string().contains("Battery point"), "{caution}");
 
     let file: Value = serde_json::from_slice(&fs::read(&program).unwrap()).unwrap();
-    let entry = &file["printed"].as_array().unwrap().last().unwrap()["lines"];
+    let entry = &file["payload"]["printed"].as_array().unwrap().last().unwrap()["lines"];
     let entered: Vec<&str> =
         entry.as_array().unwrap().iter().map(|line| line["item"].as_str().unwrap()).collect();
     assert!(left_out.iter().all(|item| !entered.contains(&item.as_str())), "{entered:?}");
