@@ -13,7 +13,7 @@ use crate::job::SheetJob;
 use crate::qr::Code;
 use crate::sheet::PageGeometry;
 use crate::text::{Typesetter, count};
-use crate::unit::{Mm, Point, Pt, Rect};
+use crate::unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The largest body type tried. Ours: above it words push the pictures, which carry the label, off the sheet.
 const LARGEST: Pt = Pt(18.0);
@@ -85,6 +85,15 @@ impl FacePlan {
         Ok(Self { band, columns, footer, scale, left })
     }
 
+    /// By how much the columns differ in height.
+    fn uneven(&self) -> Pt {
+        let heights = || {
+            let columns = self.columns.iter();
+            columns.map(|(_, _, plans)| plans.iter().map(|plan| plan.height).sum::<Pt>())
+        };
+        heights().fold(Pt::ZERO, Pt::max) - heights().reduce(Pt::min).unwrap_or(Pt::ZERO)
+    }
+
     fn draw(&self, content: &Content, code: &Code, pen: &mut Pen<'_>, safe: Rect, bleed: Rect) {
         let size = self.scale.size;
         let gap = section_gap(size);
@@ -92,12 +101,15 @@ impl FacePlan {
         let top = safe.y + self.band.height + gap;
         let room = safe.bottom() - self.footer.height - gap - top;
         let mut sections = content.sections.iter();
+        let rows = |plans: &[SectionPlan]| count(plans.iter().map(SectionPlan::rows).sum::<usize>().max(1));
+        let used = |plans: &[SectionPlan]| {
+            plans.iter().map(|plan| plan.height).sum::<Pt>() + gap * count(plans.len().saturating_sub(1))
+        };
+        // What is left goes into the rows, but not so much that they fall apart; columns end at one height.
+        let filled = |plans: &[SectionPlan]| (used(plans) + size * 1.6 * rows(plans)).min(room);
+        let height = self.columns.iter().map(|(_, _, plans)| filled(plans)).fold(Pt::ZERO, Pt::max);
         for (x, _, plans) in &self.columns {
-            let gaps = gap * count(plans.len().saturating_sub(1));
-            let used = plans.iter().map(|plan| plan.height).sum::<Pt>() + gaps;
-            let rows = count(plans.iter().map(SectionPlan::rows).sum::<usize>().max(1));
-            // What is left goes into the rows, but not so much that they fall apart.
-            let extra = ((room - used) / rows).min(size * 1.6).max(Pt::ZERO);
+            let extra = ((height - used(plans)) / rows(plans)).max(Pt::ZERO);
             let mut y = top;
             for plan in plans {
                 let Some(section) = sections.next() else { break };
@@ -165,19 +177,28 @@ pub(super) fn lay_out(
 ) -> Result<(Vec<Item>, Pt), PrintError> {
     let safe = geometry.safe_area();
     let floor = floor_for(job.viewing_distance);
-    let spreads = spreads(geometry, content.sections.len());
-    let whole = Trial::default();
-    let fits = |size: Pt, picture: f64| {
+    let spreads = &spreads(geometry, content.sections.len());
+    let whole = &Trial::default();
+    let plans = |size: Pt, picture: f64| {
         let scale = Scale::new(size, picture);
-        let mut plans = spreads
-            .iter()
-            .map(|&spread| FacePlan::plan(content, &content.sections, code, &whole, safe, spread, scale));
-        plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
+        let plan = move |&spread: &Spread| {
+            FacePlan::plan(content, &content.sections, code, whole, safe, spread, scale).ok()
+        };
+        spreads.iter().filter_map(plan).filter(|plan| plan.left >= Pt::ZERO)
+    };
+    // Of the spreads that fit, the one whose columns are most alike in height; of equal ones the first.
+    let best = |size: Pt, picture: f64| {
+        plans(size, picture).reduce(
+            |best, other| {
+                if other.uneven() < best.uneven() - TOLERANCE { other } else { best }
+            },
+        )
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
-    let found = largest_fitting(&sizes(LARGEST, floor), |size| fits(size, SMALLEST_PICTURES));
+    let found = largest_fitting(&sizes(LARGEST, floor), |size| plans(size, SMALLEST_PICTURES).next());
     if let Some((size, smallest)) = found {
-        let plan = PICTURES.into_iter().find_map(|picture| fits(size, picture)).unwrap_or(smallest);
+        let mut pictures = PICTURES.into_iter().chain([SMALLEST_PICTURES]);
+        let plan = pictures.find_map(|picture| best(size, picture)).unwrap_or(smallest);
         let mirror = content.mirrored().then(|| geometry.width.pt());
         let mut pen = Pen::new(setter, mirror);
         plan.draw(content, code, &mut pen, safe, geometry.bleed_box());
@@ -187,7 +208,7 @@ pub(super) fn lay_out(
     let smallest = Scale::new(floor, 0.0);
     let missing = |trial: &Trial| -> Result<Pt, Wide> {
         let mut best: Result<Pt, Option<Wide>> = Err(None);
-        for &spread in &spreads {
+        for &spread in spreads {
             match (FacePlan::plan(content, &content.sections, code, trial, safe, spread, smallest), &best) {
                 (Ok(plan), Ok(least)) => best = Ok(least.min(-plan.left)),
                 (Ok(plan), Err(_)) => best = Ok(-plan.left),
