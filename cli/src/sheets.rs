@@ -17,6 +17,9 @@ use crate::words::Words;
 /// The most languages a sheet takes.
 pub const MOST_LANGUAGES: usize = 4;
 
+/// How many languages a sheet has when none are named: so many leave room for the lines that matter.
+pub const USUAL_LANGUAGES: usize = 3;
+
 /// Which sheet is wanted, and about what.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct SheetWanted {

@@ -56,7 +56,7 @@ cli-help-print =
 
     Makes a sheet in one to four languages as a PDF for the press and lists what the preflight
     found. With an error nothing is written. The same program and date make the same bytes. The
-    stream is the recycling stream, the languages the first four of the program, the folder the
+    stream is the recycling stream, the languages the first three of the program, the folder the
     current one, and the date today, unless they are named.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]

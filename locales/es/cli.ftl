@@ -56,7 +56,7 @@ cli-help-print =
 
     Hace una hoja en uno a cuatro idiomas como PDF para imprenta y muestra lo que halló la revisión
     previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
-    bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los cuatro primeros
+    bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
     del programa, la carpeta es la actual y la fecha es hoy.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]

@@ -87,10 +87,10 @@ fn kind(word: &str) -> Outcome<SheetKind> {
     .ok_or_else(|| Problem::usage("cli-usage-sheet").with("word", word))
 }
 
-/// The languages asked for, else the first of the program that a sheet has room for.
+/// The languages asked for, else the first of the program.
 fn languages(program: &Program, asked: &[String]) -> Outcome<Vec<String>> {
     if asked.is_empty() {
-        return Ok(program.languages.iter().take(sheets::MOST_LANGUAGES).cloned().collect());
+        return Ok(program.languages.iter().take(sheets::USUAL_LANGUAGES).cloned().collect());
     }
     if let Some(unknown) = asked.iter().find(|tag| !program.languages.contains(tag)) {
         return Err(Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
