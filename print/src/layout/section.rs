@@ -94,7 +94,7 @@ const FAMILIES: [&[usize]; 3] = [&[1, 2, 4], &[1, 3], &[1, 2, 3, 4]];
 
 impl SectionPlan {
     /// Plans the sections of one column of the sheet: with numbers of columns that line up, unless others save more
-    /// than half a line.
+    /// than a line.
     pub(super) fn plan_all(
         sections: &[SectionContent],
         trial: &Trial,
@@ -110,7 +110,7 @@ impl SectionPlan {
         let mut best: (&[usize], Pt) = (&[1], Pt(f64::MAX));
         for family in FAMILIES {
             let height = height(family);
-            if height < best.1 - scale.size * 0.5 {
+            if height < best.1 - scale.size * 1.5 {
                 best = (family, height);
             }
         }

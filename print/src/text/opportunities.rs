@@ -128,7 +128,12 @@ fn one_letter(before: &str) -> bool {
 fn belongs_to_number(before: &str, after: &str) -> bool {
     let before = before.trim_end_matches(SPACES);
     let unit = |c: char| c.is_alphanumeric() || matches!(c, '%' | '\u{2030}' | '\u{B0}');
-    let counted = before.ends_with(char::is_numeric) && after.starts_with(unit);
+    // What links two numbers counts nothing: "1 or 5", "2 × 4".
+    let ends = |c: char| c.is_ascii_punctuation() || matches!(c, '\u{60C}' | '\u{3001}' | '\u{FF0C}');
+    let links = after
+        .split_once(SPACES)
+        .is_some_and(|(word, rest)| !word.ends_with(ends) && rest.starts_with(char::is_numeric));
+    let counted = before.ends_with(char::is_numeric) && after.starts_with(unit) && !links;
     let name = before.rsplit(|c: char| !c.is_ascii_uppercase()).next().unwrap_or_default();
     let alone = before.strip_suffix(name).is_some_and(|rest| !rest.ends_with(char::is_alphanumeric));
     let named = (1..=5).contains(&name.len()) && alone && after.starts_with(char::is_numeric);
@@ -174,6 +179,7 @@ mod tests {
             ("en", "Call 555-0142 today", "Call |555-0142 |today"),
             ("en", "tubs (PET 1)", "tubs |(PET ·1)"),
             ("en", "A 4 X", "A ·4 ·X"),
+            ("hi", "PET 1 और 5", "PET ·1 |और |5"),
             ("fr", "Ouvert : « oui »", "Ouvert : |« oui »"),
             ("fr", "l’eau et l’huile", "l’eau |et |l’huile"),
             // Han: between any two characters, never before a point or after an opening bracket.
