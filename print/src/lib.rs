@@ -12,6 +12,7 @@ mod ink;
 mod job;
 mod layout;
 mod make;
+mod offer;
 mod path;
 mod pdf;
 mod pictogram;
@@ -26,10 +27,11 @@ pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLin
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
-pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
+pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, make};
+pub use make::{Artifact, Fitted, make, make_fitting};
+pub use offer::{Offer, Step};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
 pub use sheet::{

@@ -6,6 +6,7 @@ use crate::finding::{PreflightItem, PrintError, Severity};
 use crate::font::{Face, FontSet};
 use crate::job::SheetJob;
 use crate::layout::{self, Content};
+use crate::offer::{self, Offer, Step};
 use crate::pdf::{self, Profile};
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
@@ -47,19 +48,58 @@ pub struct Artifact {
 /// # }
 /// ```
 pub fn make(job: &SheetJob, fonts: &FontSet, profile: &[u8]) -> Result<Artifact, PrintError> {
+    make_fitting(job, &Offer::default(), fonts, profile).map(|fitted| fitted.artifact)
+}
+
+/// What [`make_fitting`] made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitted {
+    /// The sheet.
+    pub artifact: Artifact,
+    /// The job as printed: [`make`] makes the same bytes of it.
+    pub job: SheetJob,
+    /// How many of the steps were taken, from the first on.
+    pub taken: usize,
+}
+
+/// Lays a sheet out with as much of the job as can be read with ease, and writes its press file.
+///
+/// Steps of the offer are taken in their order and no more than needed: those for ease to set the sheet in a
+/// comfortable size (a quarter above the floor for its viewing distance), the others to reach the floor at all. The
+/// rest is as with [`make`]; a step that would drop a hazard, or fits no line, is an error.
+pub fn make_fitting(
+    job: &SheetJob,
+    offer: &Offer,
+    fonts: &FontSet,
+    profile: &[u8],
+) -> Result<Fitted, PrintError> {
+    let steps = offer.steps.as_slice();
     check::check(job)?;
+    offer::check(job, steps)?;
     let profile = Profile::read(profile)?;
     let setter = Typesetter::new(fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance)?;
-    let content = Content::new(job, setter)?;
+    let mut content = Content::new(job, setter)?;
+    let brief = if steps.iter().any(|step| matches!(step, Step::Brief { .. })) {
+        let brief = offer::in_brief(job, steps);
+        check::check(&brief)?;
+        Content::sections_of(&brief, setter)?
+    } else {
+        Vec::new()
+    };
+    let taken = if steps.is_empty() { 0 } else { layout::steps_needed(job, offer, &content, &brief, &code) };
+    let steps = steps.get(..taken).unwrap_or(steps);
+    content.sections = layout::sections_after(job, steps, &content, &brief);
+    let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
-    let laid_out = layout::lay_out(job, &content, &code, setter, faces)?;
-    let findings = preflight(&Sheet { job, list: &laid_out.list, code: &code, body: laid_out.body });
+    let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
+    let findings = preflight(&Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body });
     let (errors, notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = pdf::write(&laid_out.list, fonts, job, &profile);
-    Ok(Artifact { pdf, display_list: laid_out.list, preflight: notes })
+    let pdf = pdf::write(&laid_out.list, fonts, &job, &profile);
+    let artifact = Artifact { pdf, display_list: laid_out.list, preflight: notes };
+    Ok(Fitted { artifact, job, taken })
 }

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
 use lidleaf::Words as SheetWords;
-use lidleaf::sheets::{self, SheetProblem, SheetWanted};
+use lidleaf::sheets::{self, AsMade, SheetProblem, SheetWanted};
 use locales::{DateStyle, Lang, Messages, t};
 use print::{PreflightItem, Severity, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
@@ -50,9 +50,10 @@ struct Press {
     pdf: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
     has_pdf: RwSignal<bool>,
     problem: RwSignal<Option<String>>,
-    shortened: RwSignal<Vec<(String, f64)>>,
-    /// What the register would keep of the sheet made last.
-    printed: RwSignal<PrintedSheet>,
+    /// The sheet ordered last, with everything it might say.
+    ordered: StoredValue<Option<sheets::Sheet>>,
+    /// What became of it: what was left out, and what the register would keep.
+    as_made: RwSignal<AsMade>,
 }
 
 impl Press {
@@ -67,8 +68,8 @@ impl Press {
             pdf: StoredValue::new_local(None),
             has_pdf: RwSignal::new(false),
             problem: RwSignal::new(None),
-            shortened: RwSignal::new(Vec::new()),
-            printed: RwSignal::new(PrintedSheet::default()),
+            ordered: StoredValue::new(None),
+            as_made: RwSignal::new(AsMade::default()),
         }
     }
 
@@ -82,10 +83,9 @@ impl Press {
         spawn_local(async move {
             match job(self.desk, &wanted).await {
                 Ok(Ok(sheet)) => {
-                    self.shortened.set(sheet.shortened);
-                    self.printed.set(sheet.printed);
-                    let order = serde_json::to_string(&Order { number, job: sheet.job }).unwrap_or_default();
-                    self.send(order);
+                    let order = Order { number, job: sheet.job.clone(), offer: sheet.offer.clone() };
+                    self.ordered.set_value(Some(sheet));
+                    self.send(serde_json::to_string(&order).unwrap_or_default());
                 }
                 Ok(Err(problem)) => {
                     let words = self.desk.words.get_untracked();
@@ -144,6 +144,9 @@ impl Press {
                 self.has_pdf.set(pdf.is_some() && !stopped);
                 self.pdf.set_value(pdf);
                 self.progress.set(if made.no_fonts { Progress::Unreachable } else { Progress::Done });
+                let as_made =
+                    self.ordered.with_value(|it| it.as_ref().map(|sheet| sheet.as_made(made.taken)));
+                self.as_made.set(as_made.unwrap_or_default());
                 self.made.set(made);
             }
         }
@@ -209,7 +212,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         sheet: SheetKind::CartLid,
         stream,
         zone: String::new(),
-        languages: [first(0), first(1), first(2)],
+        languages: std::array::from_fn(first),
     });
     let make = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
@@ -241,10 +244,11 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
         .collect();
     type Set = fn(&mut Wanted, String);
-    let setters: [(&'static str, Set); 3] = [
+    let setters: [(&'static str, Set); sheets::MOST_LANGUAGES] = [
         ("print-language-1", |all, v| all.languages[0] = v),
         ("print-language-2", |all, v| all.languages[1] = v),
         ("print-language-3", |all, v| all.languages[2] = v),
+        ("print-language-4", |all, v| all.languages[3] = v),
     ];
     let pickers = setters
         .into_iter()
@@ -287,7 +291,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
 fn Register(desk: Desk, press: Press) -> impl IntoView {
     let copies = RwSignal::new(String::new());
     let note = move |_| {
-        let sheet = press.printed.get_untracked();
+        let sheet = press.as_made.get_untracked().printed;
         let count = copies.with_untracked(|text| text.trim().parse().unwrap_or_default());
         desk.edit("printed", move |program| {
             let id = program.free_printed_id(&sheet);
@@ -433,7 +437,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
     move || {
         let mut items: Vec<PreflightItem> = press.made.get().preflight;
         items.sort_by_key(|item| item.severity);
-        let shortened = press.shortened.get();
+        let AsMade { shortened, left_out, hazards_in_brief, .. } = press.as_made.get();
         if items.is_empty() && shortened.is_empty() {
             return ().into_any();
         }
@@ -470,11 +474,18 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
                 view! { <li>{t!(m, "print-shortened", item = w.item(&item), percent = share)}</li> }
             })
             .collect_view();
+        let names: Vec<String> = left_out.iter().map(|item| w.item(item)).collect();
+        let gone = (!names.is_empty()).then(|| t!(m, "print-left-out", items = m.list_and(&names)));
+        let brief = hazards_in_brief.then(|| t!(m, "print-hazards-in-brief"));
         view! {
             <section id="preflight" aria-labelledby="preflight-title">
                 <h2 id="preflight-title">{t!(m, "preflight-title")}</h2>
                 <ul class="findings">{rows}</ul>
-                <ul class="shortened">{short}</ul>
+                <ul class="shortened">
+                    {gone.map(|text| view! { <li id="print-left-out">{text}</li> })}
+                    {brief.map(|text| view! { <li>{text}</li> })}
+                    {short}
+                </ul>
             </section>
         }
         .into_any()

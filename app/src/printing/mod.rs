@@ -16,6 +16,8 @@ pub(crate) mod messages {
         pub(crate) number: u32,
         /// The sheet.
         pub(crate) job: print::SheetJob,
+        /// What may be left out of it.
+        pub(crate) offer: print::Offer,
     }
 
     /// What came of it. The file itself travels beside this, as bytes.
@@ -25,6 +27,8 @@ pub(crate) mod messages {
         pub(crate) number: u32,
         /// Everything preflight found.
         pub(crate) preflight: Vec<print::PreflightItem>,
+        /// How many steps of the offer were taken.
+        pub(crate) taken: usize,
         /// A preview of each page, as SVG.
         pub(crate) previews: Vec<String>,
         /// The fonts did not arrive: nothing was made.

@@ -1,7 +1,7 @@
 //! The worker's side.
 
 use js_sys::{Array, Uint8Array};
-use print::{FontSet, PRESS_PROFILE, PreviewArea, fonts_needed, make, svg};
+use print::{FontSet, PRESS_PROFILE, PreviewArea, fonts_needed, make_fitting, svg};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::DedicatedWorkerGlobalScope as Scope;
@@ -30,14 +30,15 @@ async fn answer(scope: &Scope, order: Order) {
     match fonts(scope, &order.job).await {
         None => made.no_fonts = true,
         Some(Err(problem)) => made.preflight = problem.items,
-        Some(Ok(fonts)) => match make(&order.job, &fonts, PRESS_PROFILE) {
-            Ok(artifact) => {
+        Some(Ok(fonts)) => match make_fitting(&order.job, &order.offer, &fonts, PRESS_PROFILE) {
+            Ok(print::Fitted { artifact, taken, .. }) => {
                 file = Uint8Array::from(artifact.pdf.as_slice()).into();
                 let pages = 0..artifact.display_list.pages.len();
                 made.previews = pages
                     .filter_map(|page| svg(&artifact.display_list, &fonts, page, PreviewArea::Trim))
                     .collect();
                 made.preflight = artifact.preflight;
+                made.taken = taken;
             }
             Err(problem) => made.preflight = problem.items,
         },

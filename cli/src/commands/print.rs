@@ -16,7 +16,7 @@ use crate::files::{self, sha256};
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
-use crate::sheets::{self, Sheet, SheetProblem, SheetWanted};
+use crate::sheets::{self, AsMade, SheetProblem, SheetWanted};
 use crate::words::Words;
 
 pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
@@ -48,13 +48,16 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     };
     let sheet = sheets::sheet(&checked.guide, &program, &words, &wanted)
         .map_err(|problem| refused(problem, &checked.guide))?;
-    let made = print::bundled_fonts().and_then(|fonts| print::make(&sheet.job, &fonts, print::PRESS_PROFILE));
-    let (pdf, preflight) = match made {
-        Ok(artifact) => (Some(artifact.pdf), artifact.preflight),
-        Err(error) => (None, error.items),
+    let made = print::bundled_fonts()
+        .and_then(|fonts| print::make_fitting(&sheet.job, &sheet.offer, &fonts, print::PRESS_PROFILE));
+    let (pdf, preflight, job, taken) = match made {
+        Ok(fitted) => (Some(fitted.artifact.pdf), fitted.artifact.preflight, fitted.job, fitted.taken),
+        Err(error) => (None, error.items, sheet.job.clone(), 0),
     };
+    let sheet = sheet.as_made(taken);
     let stopped = preflight.iter().any(|item| item.severity == Severity::Error);
-    let mut told = Told { sheet: &sheet, preflight: &preflight, file: None, bytes: None, registered: None };
+    let mut told =
+        Told { sheet: &sheet, job: &job, preflight: &preflight, file: None, bytes: None, registered: None };
     if let Some(pdf) = pdf.filter(|_| !stopped) {
         let file = place(args.out.as_deref(), &program.id, &wanted, &tags);
         files::write(&file, &pdf)?;
@@ -84,10 +87,10 @@ fn kind(word: &str) -> Outcome<SheetKind> {
     .ok_or_else(|| Problem::usage("cli-usage-sheet").with("word", word))
 }
 
-/// The languages asked for, else the first of the program that a sheet has room for.
+/// The languages asked for, else the first of the program.
 fn languages(program: &Program, asked: &[String]) -> Outcome<Vec<String>> {
     if asked.is_empty() {
-        return Ok(program.languages.iter().take(sheets::MOST_LANGUAGES).cloned().collect());
+        return Ok(program.languages.iter().take(sheets::USUAL_LANGUAGES).cloned().collect());
     }
     if let Some(unknown) = asked.iter().find(|tag| !program.languages.contains(tag)) {
         return Err(Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
@@ -131,7 +134,8 @@ fn place(out: Option<&Path>, program: &str, wanted: &SheetWanted, languages: &[S
 
 /// What came of it.
 struct Told<'a> {
-    sheet: &'a Sheet,
+    sheet: &'a AsMade,
+    job: &'a print::SheetJob,
     preflight: &'a [PreflightItem],
     file: Option<PathBuf>,
     bytes: Option<Vec<u8>>,
@@ -150,6 +154,8 @@ struct Json<'a> {
     registered: Option<&'a str>,
     preflight: Vec<Item<'a>>,
     shortened: Vec<Shortened<'a>>,
+    left_out: &'a [String],
+    hazards_in_brief: bool,
     job: &'a print::SheetJob,
 }
 
@@ -186,7 +192,9 @@ impl Told<'_> {
                 .iter()
                 .map(|(item, fidelity)| Shortened { item, fidelity: *fidelity })
                 .collect(),
-            job: &self.sheet.job,
+            left_out: &self.sheet.left_out,
+            hazards_in_brief: self.sheet.hazards_in_brief,
+            job: self.job,
         })
     }
 
@@ -205,6 +213,18 @@ impl Told<'_> {
             // Rounded down: "100%" would deny what the line is here to say.
             let share = messages.percent((fidelity * 100.0).floor() / 100.0, 0);
             lines.push(t!(messages, "cli-sheet-shortened", item = name, percent = share));
+        }
+        if !self.sheet.left_out.is_empty() {
+            let names: Vec<String> = self
+                .sheet
+                .left_out
+                .iter()
+                .map(|item| words.map_or_else(|| item.clone(), |words| words.item(item)))
+                .collect();
+            lines.push(t!(messages, "cli-sheet-left-out", items = messages.list_and(&names)));
+        }
+        if self.sheet.hazards_in_brief {
+            lines.push(t!(messages, "cli-sheet-hazards-in-brief"));
         }
         let count = |severity| self.preflight.iter().filter(|item| item.severity == severity).count();
         let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
