@@ -198,8 +198,8 @@ date-weekday-day-month = { $weekday } { $day } { $month }
 
 time-12 =
     { $half ->
-        [am] { $hour }:{ $minute } AM
-       *[pm] { $hour }:{ $minute } PM
+        [am] { $hour }:{ $minute } AM
+       *[pm] { $hour }:{ $minute } PM
     }
 # As in Canada (CLDR `fr-CA`): readers of both sides of the ocean know "17 h 00".
 time-24 = { $hour } h { $minute }

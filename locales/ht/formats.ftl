@@ -164,7 +164,7 @@ date-weekday-day-month = { $weekday } { $day } { $month }
 
 time-12 =
     { $half ->
-        [am] { $hour }:{ $minute } AM
-       *[pm] { $hour }:{ $minute } PM
+        [am] { $hour }:{ $minute } AM
+       *[pm] { $hour }:{ $minute } PM
     }
 time-24 = { $hour }:{ $minute }
