@@ -49,10 +49,12 @@ pub struct Hit {
 const LONGEST_QUERY: usize = 80;
 
 /// Folds a text for comparing: expects canonical or compatibility decomposition (NFKD) done, and
-/// removes case, accents and other marks, Arabic letter variants and punctuation.
+/// removes case, accents and other marks, Arabic letter variants and punctuation. A word of one
+/// Latin letter before an apostrophe is a word by itself, as in French "d'eau".
 ///
 /// ```
 /// assert_eq!(guide_data::fold("Café-Cup’s"), "cafe cups");
+/// assert_eq!(guide_data::fold("Boîte d’œufs"), "boite d oeufs");
 /// ```
 #[must_use]
 pub fn fold(nfkd: &str) -> String {
@@ -79,7 +81,15 @@ pub fn fold(nfkd: &str) -> String {
             'ة' => 'ه',
             other => other,
         };
+        if let 'œ' | 'Œ' | 'æ' | 'Æ' = c {
+            // Two letters written as one, which keyboards do not have.
+            folded.push_str(if matches!(c, 'œ' | 'Œ') { "oe" } else { "ae" });
+            continue;
+        }
         if is_mark(c) || matches!(c, '\'' | '’' | '‘' | 'ʼ' | '´' | '`' | 'ـ' | 'ء') {
+            if matches!(c, '\'' | '’') && ends_in_lone_letter(&folded) {
+                folded.push(' ');
+            }
             continue;
         }
         if c.is_alphanumeric() {
@@ -90,6 +100,13 @@ pub fn fold(nfkd: &str) -> String {
     }
     folded.truncate(folded.trim_end().len());
     folded
+}
+
+/// Whether the last word is one Latin letter: before an apostrophe, an article or the like that has
+/// lost its vowel. What follows is the word people search by.
+fn ends_in_lone_letter(folded: &str) -> bool {
+    let last = folded.rsplit(' ').next().unwrap_or_default();
+    last.len() == 1 && last.chars().all(|c| c.is_ascii_alphabetic())
 }
 
 /// Combining marks that decomposition leaves: Latin, Greek and Cyrillic accents, Arabic vowels.
@@ -600,6 +617,15 @@ mod tests {
         ] {
             assert_eq!(cost(a, b), expected, "{a} {b}");
         }
+    }
+
+    #[test]
+    fn a_word_behind_an_elided_article_is_found_by_itself() {
+        let names = ["Bidon d'essence", "Boîte d’œufs", "Bottle"];
+        assert_eq!(first(&names, "essence"), Some(0));
+        assert_eq!(first(&names, "oeufs"), Some(1));
+        assert_eq!(first(&names, "boite doeufs"), Some(1));
+        assert_eq!(fold("Aujourd’hui l’été"), "aujourdhui l ete");
     }
 
     #[test]

@@ -200,8 +200,13 @@ impl Messages {
     /// A time of day, in the twelve or twenty-four hours of the region.
     #[must_use]
     pub fn time(&self, time: NaiveTime) -> String {
-        let twelve =
-            self.lang().region().is_some_and(|region| TWELVE_HOURS.split(' ').any(|known| known == region));
+        // In Canada French differs from English (CLDR `timeData` has a row of its own for `fr_CA`).
+        let canadian_french = self.lang().language() == "fr" && self.lang().region() == Some("CA");
+        let twelve = !canadian_french
+            && self
+                .lang()
+                .region()
+                .is_some_and(|region| TWELVE_HOURS.split(' ').any(|known| known == region));
         let minute = format!("{:02}", time.minute());
         if twelve {
             let (afternoon, hour) = time.hour12();

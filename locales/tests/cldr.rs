@@ -63,6 +63,10 @@ fn plural_categories_are_those_of_cldr() {
         ("vi", "other", &[0.0, 1.0, 2.0]),
         ("ko", "other", &[0.0, 1.0, 2.0]),
         ("fr", "one", &[0.0, 1.0, 1.5]),
+        ("fr", "other", &[2.0, 100.0]),
+        ("pt-BR", "one", &[0.0, 1.0, 1.5]),
+        ("pt-BR", "other", &[2.0, 100.0]),
+        ("ht", "other", &[0.0, 1.0, 2.0]),
         ("fil", "one", &[1.0, 2.0, 3.0, 5.0, 10.0]),
         ("fil", "other", &[4.0, 14.0]),
     ];
@@ -112,21 +116,11 @@ fn whole_millions_have_a_form_of_their_own_in_spanish() {
 
 #[test]
 fn numbers_are_written_as_icu_writes_them() {
-    for tag in [
-        "en",
-        "en-US",
-        "es",
-        "es-US",
-        "es-MX",
-        "es-AR",
-        "es-CR",
-        "es-ES",
-        "es-419",
-        "ar-u-nu-latn",
-        "zh-Hans",
-        "vi",
-        "ko",
-    ] {
+    let mut tags =
+        vec!["en", "en-US", "es", "es-US", "es-MX", "es-AR", "es-CR", "es-ES", "es-419", "ar-u-nu-latn"];
+    tags.extend(["fr", "fr-CA", "fr-US", "pt-BR", "pt-US", "pt-PT"]);
+    tags.extend(["zh-Hans", "vi", "ko"]);
+    for tag in tags {
         let theirs = DecimalFormatter::try_new(locale(tag).into(), Default::default()).unwrap();
         let ours = bundled(&lang(tag));
         for text in [
@@ -181,7 +175,7 @@ fn lists_are_joined_as_icu_joins_them() {
         &["uno", "hotel"],
         &["uno", "yeso"],
     ];
-    for tag in ["en", "es", "ar", "zh-Hans", "vi", "ko"] {
+    for tag in ["en", "es", "ar", "zh-Hans", "vi", "ko", "fr", "pt-BR"] {
         let options = ListFormatterOptions::default().with_length(ListLength::Wide);
         let and = ListFormatter::try_new_and(locale(tag).into(), options).unwrap();
         let or = ListFormatter::try_new_or(locale(tag).into(), options).unwrap();

@@ -122,7 +122,8 @@ fn distances_are_rounded_to_what_a_reader_can_use() {
     assert_eq!(plain("en-US").with_units(Units::Metric).distance(Quantity::metres(1998.6)), "2 km");
 }
 
-/// CLDR 41 date and time patterns of `en`, `es`, `ar` (Debian unicode-cldr-core).
+/// CLDR 41 date and time patterns of `en`, `es`, `ar` (Debian unicode-cldr-core); of `fr`, `fr-CA`
+/// and `pt` from memory.
 #[test]
 fn dates_and_times_follow_the_language_and_region() {
     let day = NaiveDate::from_ymd_opt(2025, 3, 4).unwrap();
@@ -143,6 +144,10 @@ fn dates_and_times_follow_the_language_and_region() {
         ("vi", DateStyle::WeekdayDayMonth, "T3, 4 thg 3"),
         ("ko", DateStyle::Full, "2025년 3월 4일 화요일"),
         ("ko", DateStyle::WeekdayDayMonth, "3월 4일 (화)"),
+        ("fr", DateStyle::Full, "mardi 4 mars 2025"),
+        ("fr", DateStyle::WeekdayDayMonth, "mar. 4 mars"),
+        ("pt-BR", DateStyle::Full, "terça-feira, 4 de março de 2025"),
+        ("pt-BR", DateStyle::WeekdayDayMonth, "ter., 4 de mar."),
     ];
     for (tag, style, expected) in cases {
         assert_eq!(plain(tag).date(day, *style), *expected, "{tag} {style:?}");
@@ -162,6 +167,10 @@ fn dates_and_times_follow_the_language_and_region() {
         ("vi-US", at(8, 0), "8:00 SA"),
         ("vi-VN", at(17, 30), "17:30"),
         ("ko-KR", at(17, 30), "오후 5:30"),
+        ("fr-US", at(17, 30), "5:30\u{a0}PM"),
+        ("fr-CA", at(17, 30), "17\u{a0}h\u{a0}30"),
+        ("fr-FR", at(17, 30), "17\u{a0}h\u{a0}30"),
+        ("pt-BR", at(17, 30), "17:30"),
     ];
     for (tag, time, expected) in times {
         assert_eq!(plain(tag).time(*time), *expected, "{tag} {time}");
@@ -177,6 +186,9 @@ fn dates_and_times_follow_the_language_and_region() {
 fn percentages_and_sizes() {
     assert_eq!(plain("en").percent(0.17, 0), "17%");
     assert_eq!(plain("es").percent(0.125, 1), "12,5\u{a0}%");
+    assert_eq!(plain("fr").percent(0.125, 1), "12,5\u{a0}%");
+    assert_eq!(plain("pt-BR").percent(0.125, 1), "12,5%");
+    assert_eq!(plain("ht").percent(0.125, 1), "12.5%");
     assert_eq!(plain("ar").percent(0.17, 0), "17\u{200e}%\u{200e}");
     assert_eq!(plain("en").bytes(640_000), "640 kB");
     assert_eq!(plain("en").bytes(2_540_000), "2.5 MB");
