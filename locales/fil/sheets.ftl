@@ -3,7 +3,7 @@
 sheet-heading-yes = Puwede
 sheet-heading-no = Hindi puwede
 sheet-heading-elsewhere = Dalhin sa iba
-sheet-heading-caution = Huwag sa cart o bin
+sheet-heading-caution = Bawal sa anumang cart o bin
 sheet-scan = Wala rito? I-scan at itanong.
 sheet-contact = May tanong? { $name }, { $phone }
 sheet-line-when = { $item } ({ $condition })

@@ -3,7 +3,7 @@
 sheet-heading-yes = Да
 sheet-heading-no = Нет
 sheet-heading-elsewhere = Сдайте в другом месте
-sheet-heading-caution = Никогда в контейнер или бак
+sheet-heading-caution = Нельзя в контейнеры и баки
 sheet-scan = Нет в списке? Сканируйте и спросите.
 sheet-contact = Вопросы? { $name }, { $phone }
 sheet-line-when = { $item } ({ $condition })

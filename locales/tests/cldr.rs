@@ -111,7 +111,21 @@ fn whole_millions_have_a_form_of_their_own_in_spanish() {
 
 #[test]
 fn numbers_are_written_as_icu_writes_them() {
-    for tag in ["en", "en-US", "es", "es-US", "es-MX", "es-AR", "es-CR", "es-ES", "es-419", "ar-u-nu-latn"] {
+    for tag in [
+        "en",
+        "en-US",
+        "es",
+        "es-US",
+        "es-MX",
+        "es-AR",
+        "es-CR",
+        "es-ES",
+        "es-419",
+        "ar-u-nu-latn",
+        "ru",
+        "fil",
+        "hi",
+    ] {
         let theirs = DecimalFormatter::try_new(locale(tag).into(), Default::default()).unwrap();
         let ours = bundled(&lang(tag));
         for text in [
@@ -166,7 +180,7 @@ fn lists_are_joined_as_icu_joins_them() {
         &["uno", "hotel"],
         &["uno", "yeso"],
     ];
-    for tag in ["en", "es", "ar"] {
+    for tag in ["en", "es", "ar", "ru", "fil", "hi"] {
         let options = ListFormatterOptions::default().with_length(ListLength::Wide);
         let and = ListFormatter::try_new_and(locale(tag).into(), options).unwrap();
         let or = ListFormatter::try_new_or(locale(tag).into(), options).unwrap();
