@@ -33,6 +33,13 @@ struct Numbers {
     decimal: char,
     group: char,
     min_group: u8,
+    /// Only where it is not three.
+    #[serde(default = "three")]
+    next_groups: u8,
+}
+
+fn three() -> u8 {
+    3
 }
 
 #[derive(serde::Deserialize)]
@@ -106,8 +113,8 @@ fn row(root: &Path, tag: &str, table: &mut String) -> Result<(), Box<dyn Error>>
     for n in &meta.numbers {
         writeln!(
             table,
-            "            NumberSymbols {{ regions: &{:?}, decimal: {:?}, group: {:?}, min_group: {} }},",
-            n.regions, n.decimal, n.group, n.min_group
+            "            NumberSymbols {{ regions: &{:?}, decimal: {:?}, group: {:?}, min_group: {}, next_groups: {} }},",
+            n.regions, n.decimal, n.group, n.min_group, n.next_groups
         )?;
     }
     table.push_str("        ], files: &[\n");

@@ -19,6 +19,9 @@ pub struct NumberSymbols {
     /// How many digits must stand before the first separator for grouping to begin
     /// (CLDR `minimumGroupingDigits`: with 2, "1234" but "12.345").
     pub min_group: u8,
+    /// How many digits stand in the groups left of the last three: 3, but 2 in India
+    /// (CLDR pattern "#,##,##0": "12,34,567").
+    pub next_groups: u8,
 }
 
 /// How the numbers of one language are written.
@@ -28,7 +31,8 @@ pub(crate) struct NumberStyle {
     direction: Direction,
 }
 
-const PLAIN: NumberSymbols = NumberSymbols { regions: &[], decimal: '.', group: ',', min_group: 1 };
+const PLAIN: NumberSymbols =
+    NumberSymbols { regions: &[], decimal: '.', group: ',', min_group: 1, next_groups: 3 };
 
 impl NumberStyle {
     pub(crate) fn of(lang: &Lang) -> Self {
@@ -63,7 +67,11 @@ impl NumberStyle {
         }
         let grouped = whole.len() >= 3 + usize::from(self.symbols.min_group);
         for (at, digit) in whole.chars().enumerate() {
-            if grouped && at > 0 && (whole.len() - at).is_multiple_of(3) {
+            // Digits from here on, less the last three: where they fill whole groups, one ends here.
+            let before_last = (whole.len() - at).checked_sub(3);
+            let ends = before_last
+                .is_some_and(|digits| digits.is_multiple_of(usize::from(self.symbols.next_groups.max(1))));
+            if grouped && at > 0 && ends {
                 out.push(self.symbols.group);
             }
             out.push(digit);

@@ -120,6 +120,7 @@ fn numbers_are_written_as_icu_writes_them() {
         vec!["en", "en-US", "es", "es-US", "es-MX", "es-AR", "es-CR", "es-ES", "es-419", "ar-u-nu-latn"];
     tags.extend(["fr", "fr-CA", "fr-US", "pt-BR", "pt-US", "pt-PT"]);
     tags.extend(["zh-Hans", "vi", "ko"]);
+    tags.extend(["ru", "fil", "hi"]);
     for tag in tags {
         let theirs = DecimalFormatter::try_new(locale(tag).into(), Default::default()).unwrap();
         let ours = bundled(&lang(tag));
@@ -175,7 +176,7 @@ fn lists_are_joined_as_icu_joins_them() {
         &["uno", "hotel"],
         &["uno", "yeso"],
     ];
-    for tag in ["en", "es", "ar", "zh-Hans", "vi", "ko", "fr", "pt-BR"] {
+    for tag in ["en", "es", "ar", "zh-Hans", "vi", "ko", "fr", "pt-BR", "ru", "fil", "hi"] {
         let options = ListFormatterOptions::default().with_length(ListLength::Wide);
         let and = ListFormatter::try_new_and(locale(tag).into(), options).unwrap();
         let or = ListFormatter::try_new_or(locale(tag).into(), options).unwrap();

@@ -1,0 +1,292 @@
+### Ang command line: tulong nito, ang sinasabi kapag tapos at kapag may mali.
+### Hindi isinasalin ang mga utos, opsiyon at salitang malalaking titik.
+
+## Tulong
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          ilista ang mali sa isang programa
+      answer PROGRAM ITEM    sagutin ang isang bagay gaya ng sa residente
+      print PROGRAM          gumawa ng etiketa ng takip o postcard na PDF para sa imprenta
+      publish [PROGRAM]      isulat ang gabay bilang folder para sa anumang web host
+      serve FOLDER           ipakita ang nailathalang folder sa address ng kompyuter na ito
+      compare BEFORE AFTER   ilista ang bawat sagot na nagbago sa pagitan ng mga programa
+      demo                   isulat ang halimbawang programa
+      schema                 isulat ang JSON Schema ng mga file ng programa
+
+    May dagdag na paliwanag ang lidleaf help COMMAND o lidleaf COMMAND --help.
+
+    Mga exit code:
+      0  tapos; puwedeng may babala
+      1  may mali ang programa o ang pirasong gawa rito; walang isinulat
+      2  hindi naintindihan ang utos
+      3  walang file, o hindi ito ang dapat
+      4  hindi maisulat ang file, o hindi mabuksan ang address
+      5  wala ang hinihinging bagay, lugar o stream
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
+
+    Inililista ang lahat ng nakita sa programa: una ang mali, saka ang babala at paunawa, bawat
+    isa may halimbawa at gagawin. Exit code 1 ang wakas kapag may mali.
+
+    Kasama ng nakita ang mga paraan ng pag-ayos, may numerong tulad ng 2.1. Ginagawa ng
+    --fix 2.1 ang paraang iyon, isinusulat ang nabagong programa sa file ng --out, at inililista
+    ang nakita roon. Hindi nababago ang binasang programa.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    Sinasagot ang isang bagay, sa id o pangalan; puwedeng mali ang baybay. Kung may pinagbabatayan
+    ang sagot, ipinapakita ang susunod na tanong at ang opsiyong --fact na sumasagot. --fact FACT=?
+    kung hindi masabi ng residente. Ngayon ang araw maliban kung iba ang sabi ng --on.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        etiketa ng takip ng cart, 7 x 9 pulgada
+      --sheet postcard   dalawang-panig na postcard, 9 x 6 pulgada
+      --stream STREAM    ang stream na paksa nito
+      --zone ZONE        para sa isang lugar lang
+      --languages en,es  sa mga wikang ito, isa hanggang tatlo
+      --out PLACE        folder, o pangalan ng file
+      --date YYYY-MM-DD  petsa ng trabaho
+      --register         itala ang piraso sa talaan ng mga nakalimbag ng programa
+      --copies N         ilang kopya, para sa talaan
+      --printed YYYY-MM-DD  araw ng pag-print, para sa talaan; kung wala, petsa ng trabaho
+
+    Gumagawa ng piraso sa isa hanggang tatlong wika bilang PDF para sa imprenta at inililista ang
+    nakita ng preflight. Kapag may mali, walang isinusulat. Parehong bytes ang gawa ng parehong
+    programa at petsa. Kung walang sinabi: recycling ang stream, unang tatlong wika ng programa,
+    kasalukuyang folder, at petsa ngayon.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    Isinusulat ang gabay at app bilang folder ng mga file na kaya ng anumang web host, mula sa
+    ugat o folder nito. Tinatanggihan ang programang may mali. Nananatili ang dating nailathala
+    hanggang buo na ang bago. Kung walang programa, ang halimbawa ang gagamitin; galing ang app sa
+    dist/app maliban kung iba ang sabi ng --app.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    Ipinapakita ang nailathalang folder sa http://127.0.0.1:8080/, o sa port at address na
+    sinabi, hanggang pigilin. Anumang bakanteng port ang 0. Para tingnan ang gabay, hindi para sa
+    publiko.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
+
+      --on YYYY-MM-DD  ang lagay ng dalawa sa araw na iyon, hindi sa lahat ng araw
+      --notice         paunawa ng pagbabago para sa liham, nakagrupo at may kontak
+      --language TAG   ang wikang gagamitin
+      --out FILE       file; kung .md ang dulo, may markang Markdown
+
+    Dalawang programa: inililista ang bawat bagay na iba ang pasya, lugar, paghahanda, dahilan o
+    babala, sa aling sagot at mula kailan; saka ang mga linyang nakatala na hindi na totoo. Tatlo
+    hanggang limampung programa: ano ang totoo sa lahat, sino ang naiiba sa bawat ibang bagay, at
+    mga payong nagsasalungatan.
+
+    Bilang JSON: “lidleaf-changes” (changes, asked, untrue), “lidleaf-notice” (groups, untrue, text)
+    o “lidleaf-regional” (programs, agreed, differing, contradictory). Sa bawat isa, listahan ng
+    mga pagpipilian ang “when”, bawat isa listahan ng mga katangian at sagot na sabay totoo.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    Isinusulat ang JSON Schema ng mga file ng programa.
+cli-help-demo =
+    lidleaf demo [--town TOWN] [--out FILE]
+
+    Isinusulat ang halimbawang programa, isang buong kathang county, na mapagsisimulan; sa --town,
+    isa sa mga bayan nito: thrushwick, kettlebrae, larkenby o dunnockford.
+cli-help-common =
+    Tinatanggap din ng bawat utos ang:
+      --lang TAG      wika ng mga mensahe at sagot (en, es, ar …)
+      --json          ang resulta bilang JSON
+      --catalog FILE  ibang katalogo kapalit ng kasama, kung may binabasang programa
+      --help          ang tekstong ito
+      --version       ang bersiyon
+
+## Tapos
+
+cli-error = Mali: { $message }
+cli-written = Naisulat: { $file }
+cli-serving = Ipinapakita ang { $folder } sa { $url } (Ctrl-C para itigil)
+cli-published =
+    { $files ->
+        [one] Nailathala ang edisyong { $edition } sa { $folder }: { $files } file, { $size }.
+       *[other] Nailathala ang edisyong { $edition } sa { $folder }: { $files } na file, { $size }.
+    }
+
+## Mga nakita
+
+cli-severity-error = mali
+cli-severity-warning = babala
+cli-severity-notice = paunawa
+cli-finding = { $severity }: { $message }
+cli-place = sa { $kind } “{ $id }”
+cli-place-field = sa { $kind } “{ $id }”, patlang na “{ $field }”
+cli-place-program = sa patlang na “{ $field }” ng programa
+cli-witness = halimbawa { $item }
+cli-witness-answers = halimbawa { $item } ({ $answers })
+cli-hint = ang gagawin: { $hint }
+cli-mend = para maayos ({ $number }): { $fix }
+cli-mended = Tapos: { $fix }
+cli-check-clean = Walang nakita: puwedeng ilathala ang programa.
+cli-count-errors =
+    { $count ->
+        [one] { $count } mali
+       *[other] { $count } na mali
+    }
+cli-count-warnings =
+    { $count ->
+        [one] { $count } babala
+       *[other] { $count } na babala
+    }
+cli-count-notices =
+    { $count ->
+        [one] { $count } paunawa
+       *[other] { $count } na paunawa
+    }
+cli-check-publishable = { $counts }. Puwedeng ilathala ang programa.
+cli-check-errors = { $counts }. Hindi mailalathala ang programa hanggang hindi naaayos ang mga mali.
+
+## Mga sagot
+
+cli-answer-day = Sa { $day }
+cli-answer-where = Saan: { $place }
+cli-answer-also = Tinatanggap din sa: { $places }
+cli-answer-prepare = Paano: { $steps }
+cli-answer-why = Bakit: { $reason }
+cli-answer-caution = Babala: { $caution }
+cli-answer-rules = Nagpasya: { $rules }
+cli-answer-temporary = May pansamantalang kautusan.
+cli-answer-site = Pinakamalapit: { $site }, { $address }
+cli-answer-assumed = Ipinalagay, dahil hindi alam: { $facts }
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = Hindi ko masabi
+
+## Mga piraso
+
+cli-sheet-shortened = pinaikling linya: tamang lugar ang turo ng “{ $item }” lang sa { $percent } ng mga kaso
+cli-registered = Naitala sa talaan ng { $file } bilang “{ $id }”.
+cli-preflight-pass = Preflight: walang aayusin.
+cli-preflight-warnings =
+    { $count ->
+        [one] Preflight: { $count } babala.
+       *[other] Preflight: { $count } na babala.
+    }
+cli-preflight-errors =
+    { $count ->
+        [one] Preflight: { $count } mali. Walang file na isinulat.
+       *[other] Preflight: { $count } na mali. Walang file na isinulat.
+    }
+
+## Paghahambing
+
+cli-compare-same = Pareho ang sagot ng dalawang programa sa bawat bagay.
+cli-compare-count =
+    { $count ->
+        [one] { $count } sagot ang nagbago.
+       *[other] { $count } na sagot ang nagbago.
+    }
+cli-compare-share = { $percent } ng mga kaso
+
+## Mga utos na hindi naintindihan
+
+cli-usage-command = Walang utos na “{ $command }”.
+    .hint = Inililista ng lidleaf --help ang mga utos.
+cli-usage-option = Walang opsiyong { $option } ang utos na ito.
+    .hint = Inililista ng lidleaf help COMMAND ang mga opsiyon.
+cli-usage-word = Sobra ang salitang “{ $word }”.
+    .hint = Lagyan ng panipi ang pangalang may patlang.
+cli-usage-not-text = Hindi mabasang teksto ang “{ $word }”.
+    .hint = I-type ang halaga ng opsiyon sa UTF-8.
+cli-usage-needs-value = Kailangan ng halaga pagkatapos ng { $option }.
+    .hint = Ipinapakita ng lidleaf help COMMAND kung ano.
+cli-usage-no-value = Walang halaga ang opsiyong { $option }.
+    .hint = Alisin ang tanda ng katumbas at ang kasunod.
+cli-usage-needs-option = Kulang ang opsiyong { $option }.
+    .hint = Ipinapakita ng lidleaf help COMMAND ang tinatanggap nito.
+cli-usage-needs-program = Kulang ang file ng programa.
+    .hint = Isulat pagkatapos ng utos: lidleaf check program.json
+cli-usage-needs-item = Kailangan ng file ng programa at ng bagay.
+    .hint = Halimbawa: lidleaf answer program.json "kahon ng pizza"
+cli-usage-needs-two = Kailangan ng dalawang file ng programa, ang dati at ang bago.
+    .hint = Halimbawa: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = Kulang ang folder na ipapakita.
+    .hint = Halimbawa: lidleaf serve dist/site
+cli-usage-fact = Hindi katangian at sagot ang “{ $word }”.
+    .hint = Isulat nang may tanda ng katumbas: --fact resin=1
+cli-usage-date = Hindi araw ang “{ $word }”.
+    .hint = Isulat ang taon, buwan at araw: 2027-01-31
+cli-usage-copies = Hindi bilang ng kopya ang “{ $word }”.
+    .hint = Sumulat ng buong numero: --copies 400
+cli-usage-port = Hindi port ang “{ $word }”.
+    .hint = Sumulat ng numero mula 0 hanggang 65535; anumang bakante ang 0.
+cli-usage-address = Hindi network address ang “{ $word }”.
+    .hint = 127.0.0.1 para sa kompyuter na ito lang, 0.0.0.0 para sa lokal na network.
+cli-usage-language = Walang mensahe sa “{ $word }”.
+    .hint = Mayroon sa: { $known }.
+cli-usage-sheet = Walang pirasong “{ $word }”.
+    .hint = Isulat ang --sheet lid o --sheet postcard.
+cli-usage-fix = Hindi numero ng paraan ng pag-ayos ang “{ $word }”.
+    .hint = Inililista ito ng lidleaf check PROGRAM, tulad ng 2.1.
+cli-usage-other = Hindi mabasa ang utos: { $detail }.
+    .hint = Inililista ng lidleaf --help ang mga utos.
+
+## Mga file at address
+
+cli-file-missing = Walang file na { $file }.
+    .hint = Tingnan ang pangalan at folder.
+cli-file-unreadable = Hindi mabasa ang file na { $file }: { $detail }.
+    .hint = Tingnan kung puwede ninyong basahin at walang ibang programang gumagamit.
+cli-file-is-folder = Folder ang { $file }, hindi file.
+    .hint = Isulat ang file sa loob nito.
+cli-file-not-text = Hindi teksto ang { $file } mula linya { $line }.
+    .hint = Tekstong UTF-8 ang mga file ng programa. Baka ibang file ito o sira: kumuha ng naunang kopya o i-export ulit.
+cli-folder-missing = Walang folder na { $file }.
+    .hint = Ilathala muna rito: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = Hindi mabasa ang folder na { $file }: { $detail }.
+    .hint = Tingnan kung puwede ninyong basahin.
+cli-name-not-text = Hindi mabasang teksto ang pangalan ng { $file }.
+    .hint = Palitan ang pangalan.
+cli-cannot-write = Hindi maisulat ang { $file }: { $detail }. Hindi nabago ang dating naroon.
+    .hint = Tingnan kung may folder, kung puwede kayong sumulat doon, at kung may lugar pa.
+cli-cannot-serve = Hindi mabuksan ang address na { $address }: { $detail }.
+    .hint = Baka may ibang programang gumagamit: pumili ng ibang port sa --port.
+
+## Paglalathala
+
+cli-app-missing = Walang nabuong app sa { $file }.
+    .hint = Buuin sa cargo xtask run, o isulat ang folder nito sa --app.
+cli-app-list-broken = Hindi mabasa ang listahan ng mga file ng app, { $file }: { $detail }.
+    .hint = Buuin ulit ang app sa cargo xtask run.
+cli-app-changed = Iba na ang { $file } kaysa noong binuo.
+    .hint = Buuin ulit ang app sa cargo xtask run.
+cli-out-not-folder = Hindi mapaglalathalaan ang { $file }: hindi ito folder na may pangalan.
+    .hint = Sumulat ng bagong folder sa --out.
+cli-out-in-use = May ibang mga file ang folder na { $file }. Pinapalitan nang buo ng paglalathala ang folder, kaya walang binago.
+    .hint = Sumulat ng bago o walang lamang folder sa --out.
+cli-out-in-app = Magkapaloob ang mga folder ng app, { $app }, at ng gabay, { $file }.
+    .hint = Sumulat ng folder sa ibang lugar sa --out.
+cli-publish-refused = May mali ang programa at hindi nailathala.
+    .hint = Ayusin ang mga mali sa itaas; inililista ulit ng lidleaf check.
+
+## Ang wala sa programa
+
+cli-unknown-item = Walang bagay na “{ $item }”.
+    .hint = Sumubok ng ibang salita, o ng materyales o hugis.
+cli-unknown-fact = Hindi katangian ang “{ $fact }”.
+    .hint = Ang mga katangian: { $known }.
+cli-unknown-value = Hindi sagot sa “{ $fact }” ang “{ $value }”.
+    .hint = Tinatanggap nito: { $known }.
+cli-unknown-fix = Walang nakita sa programang ito na may paraan ng pag-ayos na numero { $number }.
+    .hint = Inililista ng lidleaf check PROGRAM ang mga numero; nagbabago kasabay ng programa.
+cli-unknown-zone = Walang lugar na “{ $zone }”.
+    .hint = Ang mga lugar: { $known }.
+cli-unknown-town = Walang bayang “{ $town }” sa halimbawa.
+    .hint = Ang mga bayan: { $known }.
+cli-unknown-stream = Walang stream na “{ $stream }”.
+    .hint = Ang mga stream: { $known }.
+cli-unknown-sheet-language = Hindi inilalathala ang programa sa “{ $language }”.
+    .hint = Inilalathala sa: { $known }.
+cli-too-many-languages = Isa hanggang tatlong wika ang piraso, hindi { $count }.
+    .hint = Isulat sa --languages en,es

@@ -1,0 +1,26 @@
+### ढक्कन के लेबल और पोस्टकार्ड पर छपे शब्द। एक कदम दूर से पढ़े जाते हैं, जगह कम है।
+
+sheet-heading-yes = हाँ
+sheet-heading-no = नहीं
+sheet-heading-elsewhere = दूसरी जगह दें
+sheet-heading-caution = कार्ट या बिन में कभी नहीं
+sheet-scan = यहाँ नहीं लिखा? स्कैन करके पूछें।
+sheet-contact = सवाल? { $name }, { $phone }
+sheet-line-when = { $item } ({ $condition })
+sheet-when-resin = अंक { $values }
+sheet-line-where = { $item }: { $place }
+
+sheet-hazard-battery-lithium = चार्ज होने वाली हर चीज़
+sheet-hazard-battery-household = बैटरियाँ
+sheet-hazard-battery-lead-acid = कार की बैटरियाँ
+sheet-hazard-sharps = सुई और लैंसेट
+sheet-hazard-medicine = दवाएँ
+sheet-hazard-pressurised = गैस और भरे स्प्रे
+sheet-hazard-flammable = ईंधन और थिनर
+sheet-hazard-toxic = कीटनाशक
+sheet-hazard-corrosive = तेज़ाब, नाली खोलने की दवा
+sheet-hazard-mercury = पारा और ट्यूब लाइट
+sheet-hazard-oil = इंजन तेल
+sheet-hazard-explosive = पटाखे और कारतूस
+sheet-hazard-radioactive = रेडियोधर्मी कुछ भी
+sheet-hazards-between = {", "}

@@ -1,0 +1,306 @@
+### Командная строка: её справка, что она говорит, когда готово и когда что-то не так.
+### Команды, параметры и слова заглавными буквами не переводятся.
+
+## Справка
+
+cli-help =
+    lidleaf COMMAND [OPTIONS]
+
+      check PROGRAM          показать, что не так в программе
+      answer PROGRAM ITEM    ответить о вещи, как ответили бы жителю
+      print PROGRAM          сделать этикетку крышки или открытку в PDF для типографии
+      publish [PROGRAM]      записать справочник папкой для любого веб-сервера
+      serve FOLDER           показать опубликованную папку по адресу этого компьютера
+      compare BEFORE AFTER   показать каждый ответ, который меняется между программами
+      demo                   записать пример программы
+      schema                 записать схему JSON файлов программ
+
+    lidleaf help COMMAND или lidleaf COMMAND --help говорит больше.
+
+    Коды выхода:
+      0  готово; могут быть предупреждения
+      1  в программе или в листе из неё есть ошибки; ничего не записано
+      2  команда не понята
+      3  файла нет, или это не то, чем он должен быть
+      4  файл не записался, или адрес не открылся
+      5  нет вещи, района или потока, о которых спрошено
+cli-help-check =
+    lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
+
+    Показывает все замечания о программе: сначала ошибки, потом предупреждения и заметки,
+    каждое с примером и с тем, что делать. При ошибках кончается с кодом выхода 1.
+
+    С замечанием показаны способы исправить его, каждый с номером, например 2.1. --fix 2.1
+    применяет способ, записывает изменённую программу в файл из --out и показывает замечания
+    о ней. Прочитанная программа остаётся как была.
+cli-help-answer =
+    lidleaf answer PROGRAM ITEM [--fact FACT=VALUE]… [--zone ZONE] [--on YYYY-MM-DD]
+
+    Отвечает об одной вещи, по id или названию; в названии могут быть ошибки. Если ответ от
+    чего-то зависит, показан следующий вопрос с параметром --fact, который на него отвечает.
+    --fact FACT=? значит, что житель не знает. День — сегодня, если --on не называет другой.
+cli-help-print =
+    lidleaf print PROGRAM --sheet SHEET [OPTIONS]
+
+      --sheet lid        этикетка на крышку контейнера, 7 x 9 дюймов
+      --sheet postcard   двусторонняя открытка, 9 x 6 дюймов
+      --stream STREAM    поток, о котором она
+      --zone ZONE        только для одного района
+      --languages en,es  на этих языках, от одного до трёх
+      --out PLACE        папка или имя файла
+      --date YYYY-MM-DD  дата работы
+      --register         внести лист в учёт печатных листов файла программы
+      --copies N         сколько экземпляров, для учёта
+      --printed YYYY-MM-DD  день печати, для учёта; иначе дата работы
+
+    Делает лист на одном–трёх языках в PDF для типографии и показывает, что нашла проверка
+    перед печатью. При ошибке ничего не записывается. Одинаковые программа и дата дают
+    одинаковые байты. Если не сказано иначе, поток — вторсырьё, языки — первые три языка
+    программы, папка — текущая, дата — сегодня.
+cli-help-publish =
+    lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
+
+    Записывает справочник и приложение папкой файлов, которую отдаёт любой веб-сервер, из
+    корня или из своей папки. Программа с ошибками не принимается. Прежнее издание остаётся
+    в папке, пока новое не готово целиком. Без программы берётся пример; приложение — из
+    dist/app, если --app не называет другую папку.
+cli-help-serve =
+    lidleaf serve FOLDER [--port N] [--address ADDRESS]
+
+    Показывает опубликованную папку по адресу http://127.0.0.1:8080/ или по названным порту и
+    адресу, пока её не остановят. Порт 0 берёт любой свободный. Это чтобы посмотреть
+    справочник, а не для публики.
+cli-help-compare =
+    lidleaf compare BEFORE AFTER [--on YYYY-MM-DD] [--notice] [--language TAG] [--out FILE]
+    lidleaf compare PROGRAM PROGRAM PROGRAM… [--out FILE]
+
+      --on YYYY-MM-DD  какими обе будут в этот день, а не во все дни
+      --notice         извещение об изменениях для письма, по группам и с контактом
+      --language TAG   язык, на котором оно пишется
+      --out FILE       файл; если кончается на .md, с разметкой Markdown
+
+    Две программы: показывает каждую вещь, у которой другое решение, место, подготовка,
+    причина или предупреждение, при каких ответах и с какого дня; потом строки учтённых
+    листов, которые станут неверны. От трёх до пятидесяти программ: что верно у всех, у кого
+    иначе о каждой другой вещи и какие советы противоречат друг другу.
+
+    В JSON: «lidleaf-changes» (changes, asked, untrue), «lidleaf-notice» (groups, untrue, text)
+    или «lidleaf-regional» (programs, agreed, differing, contradictory). В каждом «when» —
+    список вариантов, каждый — список свойств со значениями, которые верны вместе.
+cli-help-schema =
+    lidleaf schema [--out FILE]
+
+    Записывает схему JSON файлов программ.
+cli-help-demo =
+    lidleaf demo [--town TOWN] [--out FILE]
+
+    Записывает пример программы, целиком выдуманный округ, чтобы с него начать; с --town —
+    один из его городов: thrushwick, kettlebrae, larkenby или dunnockford.
+cli-help-common =
+    Каждая команда принимает ещё:
+      --lang TAG      язык сообщений и ответов (en, es, ar …)
+      --json          результат в JSON
+      --catalog FILE  другой каталог вместо встроенного, где читается программа
+      --help          этот текст
+      --version       версия
+
+## Готово
+
+cli-error = Ошибка: { $message }
+cli-written = Записано: { $file }
+cli-serving = Показываю { $folder } по адресу { $url } (Ctrl-C остановит)
+cli-published =
+    { $files ->
+        [one] Издание { $edition } опубликовано в { $folder }: { $files } файл, { $size }.
+        [few] Издание { $edition } опубликовано в { $folder }: { $files } файла, { $size }.
+        [many] Издание { $edition } опубликовано в { $folder }: { $files } файлов, { $size }.
+       *[other] Издание { $edition } опубликовано в { $folder }: { $files } файла, { $size }.
+    }
+
+## Замечания
+
+cli-severity-error = ошибка
+cli-severity-warning = предупреждение
+cli-severity-notice = заметка
+cli-finding = { $severity }: { $message }
+cli-place = место: { $kind } «{ $id }»
+cli-place-field = место: { $kind } «{ $id }», поле «{ $field }»
+cli-place-program = место: поле «{ $field }» программы
+cli-witness = например, { $item }
+cli-witness-answers = например, { $item } ({ $answers })
+cli-hint = что делать: { $hint }
+cli-mend = как исправить ({ $number }): { $fix }
+cli-mended = Сделано: { $fix }
+cli-check-clean = Замечаний нет: программу можно публиковать.
+cli-count-errors =
+    { $count ->
+        [one] { $count } ошибка
+        [few] { $count } ошибки
+        [many] { $count } ошибок
+       *[other] { $count } ошибки
+    }
+cli-count-warnings =
+    { $count ->
+        [one] { $count } предупреждение
+        [few] { $count } предупреждения
+        [many] { $count } предупреждений
+       *[other] { $count } предупреждения
+    }
+cli-count-notices =
+    { $count ->
+        [one] { $count } заметка
+        [few] { $count } заметки
+        [many] { $count } заметок
+       *[other] { $count } заметки
+    }
+cli-check-publishable = { $counts }. Программу можно публиковать.
+cli-check-errors = { $counts }. Программу нельзя публиковать, пока ошибки не исправлены.
+
+## Ответы
+
+cli-answer-day = День: { $day }
+cli-answer-where = Куда: { $place }
+cli-answer-also = Принимают также: { $places }
+cli-answer-prepare = Как: { $steps }
+cli-answer-why = Почему: { $reason }
+cli-answer-caution = Осторожно: { $caution }
+cli-answer-rules = Решили правила: { $rules }
+cli-answer-temporary = Действует временное распоряжение.
+cli-answer-site = Ближайшее место: { $site }, { $address }
+cli-answer-assumed = Принято, потому что неизвестно: { $facts }
+cli-question-option = { $option } — { $value }
+cli-question-cannot-tell = Не знаю
+
+## Листы
+
+cli-sheet-shortened = сокращённая строка: «{ $item }» одна ведёт в верное место в { $percent } случаев
+cli-registered = Внесено в учёт { $file } как «{ $id }».
+cli-preflight-pass = Префлайт: исправлять нечего.
+cli-preflight-warnings =
+    { $count ->
+        [one] Префлайт: { $count } предупреждение.
+        [few] Префлайт: { $count } предупреждения.
+        [many] Префлайт: { $count } предупреждений.
+       *[other] Префлайт: { $count } предупреждения.
+    }
+cli-preflight-errors =
+    { $count ->
+        [one] Префлайт: { $count } ошибка. Файл не записан.
+        [few] Префлайт: { $count } ошибки. Файл не записан.
+        [many] Префлайт: { $count } ошибок. Файл не записан.
+       *[other] Префлайт: { $count } ошибки. Файл не записан.
+    }
+
+## Сравнение
+
+cli-compare-same = О каждой вещи обе программы отвечают одинаково.
+cli-compare-count =
+    { $count ->
+        [one] Меняется { $count } ответ.
+        [few] Меняются { $count } ответа.
+        [many] Меняются { $count } ответов.
+       *[other] Меняются { $count } ответа.
+    }
+cli-compare-share = { $percent } случаев
+
+## Непонятые команды
+
+cli-usage-command = Команды «{ $command }» нет.
+    .hint = lidleaf --help показывает команды.
+cli-usage-option = У этой команды нет параметра { $option }.
+    .hint = lidleaf help COMMAND показывает параметры.
+cli-usage-word = «{ $word }» — лишнее слово.
+    .hint = Названия с пробелами берите в кавычки.
+cli-usage-not-text = «{ $word }» — нечитаемый текст.
+    .hint = Наберите значение параметра в UTF-8.
+cli-usage-needs-value = После параметра { $option } нужно значение.
+    .hint = lidleaf help COMMAND показывает, какое.
+cli-usage-no-value = Параметр { $option } не принимает значения.
+    .hint = Уберите знак равенства и всё за ним.
+cli-usage-needs-option = Не хватает параметра { $option }.
+    .hint = lidleaf help COMMAND показывает, что он принимает.
+cli-usage-needs-program = Не хватает файла программы.
+    .hint = Назовите его после команды: lidleaf check program.json
+cli-usage-needs-item = Нужны файл программы и вещь.
+    .hint = Например: lidleaf answer program.json "коробка от пиццы"
+cli-usage-needs-two = Нужны два файла программ: прежний и новый.
+    .hint = Например: lidleaf compare 2026.json 2027.json
+cli-usage-needs-folder = Не хватает папки, которую показать.
+    .hint = Например: lidleaf serve dist/site
+cli-usage-fact = «{ $word }» — не свойство со значением.
+    .hint = Напишите через знак равенства: --fact resin=1
+cli-usage-date = «{ $word }» — не день.
+    .hint = Напишите год, месяц и день: 2027-01-31
+cli-usage-copies = «{ $word }» — не число экземпляров.
+    .hint = Напишите целое число: --copies 400
+cli-usage-port = «{ $word }» — не порт.
+    .hint = Напишите число от 0 до 65535; 0 берёт любой свободный порт.
+cli-usage-address = «{ $word }» — не сетевой адрес.
+    .hint = Напишите 127.0.0.1 только для этого компьютера, 0.0.0.0 для местной сети.
+cli-usage-language = Сообщений на языке «{ $word }» нет.
+    .hint = Есть: { $known }.
+cli-usage-sheet = Листа «{ $word }» нет.
+    .hint = Напишите --sheet lid или --sheet postcard.
+cli-usage-fix = «{ $word }» — не номер способа исправления.
+    .hint = lidleaf check PROGRAM показывает номера, например 2.1.
+cli-usage-other = Команду не удалось прочитать: { $detail }.
+    .hint = lidleaf --help показывает команды.
+
+## Файлы и адреса
+
+cli-file-missing = Файла { $file } нет.
+    .hint = Проверьте имя и папку.
+cli-file-unreadable = Файл { $file } не удалось прочитать: { $detail }.
+    .hint = Проверьте, что вам можно его читать и что его не держит другая программа.
+cli-file-is-folder = { $file } — папка, а не файл.
+    .hint = Назовите файл внутри неё.
+cli-file-not-text = Файл { $file } со строки { $line } — не текст.
+    .hint = Файлы программ — текст в UTF-8. Это может быть другой или повреждённый файл: возьмите прежнюю копию или выгрузите снова.
+cli-folder-missing = Папки { $file } нет.
+    .hint = Сначала опубликуйте в неё: lidleaf publish program.json --out FOLDER
+cli-folder-unreadable = Папку { $file } не удалось прочитать: { $detail }.
+    .hint = Проверьте, что вам можно её читать.
+cli-name-not-text = Имя { $file } — нечитаемый текст.
+    .hint = Переименуйте.
+cli-cannot-write = { $file } не удалось записать: { $detail }. Что было прежде, не изменилось.
+    .hint = Проверьте, что папка есть, что вам можно туда писать и что хватает места.
+cli-cannot-serve = Адрес { $address } не удалось открыть: { $detail }.
+    .hint = Возможно, он занят другой программой: назовите другой порт с --port.
+
+## Публикация
+
+cli-app-missing = В { $file } нет собранного приложения.
+    .hint = Соберите его: cargo xtask run, или назовите папку с --app.
+cli-app-list-broken = Список файлов приложения, { $file }, не прочитать: { $detail }.
+    .hint = Соберите приложение снова: cargo xtask run.
+cli-app-changed = { $file } не такой, каким был собран.
+    .hint = Соберите приложение снова: cargo xtask run.
+cli-out-not-folder = В { $file } публиковать нельзя: это не папка с именем.
+    .hint = Назовите новую папку с --out.
+cli-out-in-use = В папке { $file } другие файлы. Публикация заменяет папку целиком, поэтому ничего не изменено.
+    .hint = Назовите новую или пустую папку с --out.
+cli-out-in-app = Папки приложения, { $app }, и справочника, { $file }, лежат одна в другой.
+    .hint = Назовите папку в другом месте с --out.
+cli-publish-refused = В программе есть ошибки, она не опубликована.
+    .hint = Исправьте ошибки выше; lidleaf check покажет их снова.
+
+## Чего нет в программе
+
+cli-unknown-item = Вещи «{ $item }» нет.
+    .hint = Попробуйте другое слово, материал или форму.
+cli-unknown-fact = «{ $fact }» — не свойство.
+    .hint = Свойства: { $known }.
+cli-unknown-value = «{ $value }» — не значение свойства «{ $fact }».
+    .hint = Оно принимает: { $known }.
+cli-unknown-fix = Ни у одного замечания этой программы нет способа исправления с номером { $number }.
+    .hint = lidleaf check PROGRAM показывает номера; они меняются вместе с программой.
+cli-unknown-zone = Района «{ $zone }» нет.
+    .hint = Районы: { $known }.
+cli-unknown-town = В примере нет города «{ $town }».
+    .hint = Города: { $known }.
+cli-unknown-stream = Потока «{ $stream }» нет.
+    .hint = Потоки: { $known }.
+cli-unknown-sheet-language = Программа не публикуется на языке «{ $language }».
+    .hint = Она публикуется на языках: { $known }.
+cli-too-many-languages = На листе от одного до трёх языков, а не { $count }.
+    .hint = Назовите их: --languages en,es
