@@ -48,6 +48,10 @@ notice-caution-changed = Ibang babala
 notice-explained-differently = Iba na ang paliwanag
 notice-new-in-guide = Bago sa gabay
 notice-gone-from-guide = Wala na sa gabay
+notice-reworded = Sinabi sa ibang salita
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = Dati: “{ $words }”
 notice-asked-now = Nakasalalay na ngayon sa: { $facts }.
 notice-asked-no-longer = Hindi na nakasalalay sa: { $facts }.
 notice-contact = May tanong? { $name }: { $ways }.

@@ -51,6 +51,10 @@ notice-caution-changed = Autre avertissement
 notice-explained-differently = Expliqué autrement
 notice-new-in-guide = Nouveau dans le guide
 notice-gone-from-guide = N’est plus dans le guide
+notice-reworded = Dit avec d’autres mots
+# $words is a text of the program.
+notice-words-now = « { $words } »
+notice-words-before = Avant : « { $words } »
 notice-asked-now = Dépend maintenant de : { $facts }.
 notice-asked-no-longer = Ne dépend plus de : { $facts }.
 notice-contact = Questions ? { $name } : { $ways }.

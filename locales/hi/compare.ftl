@@ -48,6 +48,10 @@ notice-caution-changed = दूसरी सावधानी
 notice-explained-differently = कारण अलग बताया गया
 notice-new-in-guide = गाइड में नया
 notice-gone-from-guide = गाइड में अब नहीं
+notice-reworded = दूसरे शब्दों में कहा गया
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = पहले: “{ $words }”
 notice-asked-now = अब इन पर निर्भर है: { $facts }।
 notice-asked-no-longer = अब इन पर निर्भर नहीं: { $facts }।
 notice-contact = सवाल? { $name }: { $ways }।

@@ -51,6 +51,10 @@ notice-caution-changed = Lòt avètisman
 notice-explained-differently = Esplike yon lòt jan
 notice-new-in-guide = Nouvo nan gid la
 notice-gone-from-guide = Pa nan gid la ankò
+notice-reworded = Di ak lòt mo
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = Anvan: “{ $words }”
 notice-asked-now = Kounye a li depann de: { $facts }.
 notice-asked-no-longer = Li pa depann ankò de: { $facts }.
 notice-contact = Kesyon? { $name }: { $ways }.

@@ -50,6 +50,10 @@ notice-caution-changed = 주의가 다른 것
 notice-explained-differently = 설명이 다른 것
 notice-new-in-guide = 안내에 새로 생긴 것
 notice-gone-from-guide = 안내에서 빠진 것
+notice-reworded = 다른 말로 바뀐 것
+# $words is a text of the program.
+notice-words-now = ‘{ $words }’
+notice-words-before = 이전: ‘{ $words }’
 notice-asked-now = 이제 이것에 달렸습니다: { $facts }.
 notice-asked-no-longer = 이제 이것과 상관없습니다: { $facts }.
 notice-contact = 문의: { $name }, { $ways }.

@@ -51,6 +51,10 @@ notice-caution-changed = Outro aviso
 notice-explained-differently = Explicado de outro jeito
 notice-new-in-guide = Novo no guia
 notice-gone-from-guide = Saiu do guia
+notice-reworded = Dito com outras palavras
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = Antes: “{ $words }”
 notice-asked-now = Agora depende de: { $facts }.
 notice-asked-no-longer = Não depende mais de: { $facts }.
 notice-contact = Dúvidas? { $name }: { $ways }.

@@ -48,6 +48,10 @@ notice-caution-changed = Другое предупреждение
 notice-explained-differently = Объясняется иначе
 notice-new-in-guide = Новое в справочнике
 notice-gone-from-guide = Больше нет в справочнике
+notice-reworded = Сказано другими словами
+# $words is a text of the program.
+notice-words-now = «{ $words }»
+notice-words-before = Раньше: «{ $words }»
 notice-asked-now = Теперь зависит от того, каковы: { $facts }.
 notice-asked-no-longer = Больше не зависит от того, каковы: { $facts }.
 notice-contact = Вопросы? { $name }: { $ways }.

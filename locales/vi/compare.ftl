@@ -50,6 +50,10 @@ notice-caution-changed = Cảnh báo khác
 notice-explained-differently = Giải thích cách khác
 notice-new-in-guide = Mới có trong hướng dẫn
 notice-gone-from-guide = Không còn trong hướng dẫn
+notice-reworded = Được nói bằng từ khác
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = Trước đây: “{ $words }”
 notice-asked-now = Bây giờ tùy vào: { $facts }.
 notice-asked-no-longer = Không còn tùy vào: { $facts }.
 notice-contact = Cần hỏi? { $name }: { $ways }.

@@ -50,6 +50,10 @@ notice-caution-changed = 警告不同
 notice-explained-differently = 说明不同
 notice-new-in-guide = 指南新增
 notice-gone-from-guide = 指南不再有
+notice-reworded = 换了说法
+# $words is a text of the program.
+notice-words-now = “{ $words }”
+notice-words-before = 原来：“{ $words }”
 notice-asked-now = 现在要看：{ $facts }。
 notice-asked-no-longer = 不再看：{ $facts }。
 notice-contact = 有问题？{ $name }：{ $ways }。
