@@ -15,6 +15,7 @@ mod make;
 mod path;
 mod pdf;
 mod pictogram;
+mod place;
 mod preflight;
 mod qr;
 mod sheet;
@@ -22,16 +23,17 @@ mod svg;
 mod text;
 mod unit;
 
-pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
+pub use display::{Alt, DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
 pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, make};
+pub use make::{Artifact, Output, Press, make};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
+pub use place::{TEXT_PLACES, text_place};
 pub use sheet::{
     BLEED, POSTCARD_ADDRESS_SIDE, PageGeometry, PostalZones, SAFE, SLUG, SMALLEST_ADDRESS_TYPE, Sheet,
 };

@@ -193,7 +193,7 @@ fn the_posts_fields_say_when_they_are_full() {
         .filter(|item| item.code == "postal-field-missing")
         .map(|item| item.args["field"].as_str())
         .collect();
-    assert_eq!(missing, ["return address", "indicia"]);
+    assert_eq!(missing, ["return-address", "indicia"]);
 }
 
 #[test]

@@ -197,6 +197,7 @@ fn block(
                             text: texts.next().expect("a text for each line"),
                             pictogram: (index % 3 != 0).then(|| "bottle".to_owned()),
                             hazard: tone != Tone::Yes && index % 2 == 0,
+                            ..Line::default()
                         })
                         .collect(),
                 })
@@ -210,6 +211,9 @@ fn block(
                 scan,
                 footer: vec![foot],
                 reviewed: true,
+                outdated: Vec::new(),
+                code_alt: String::new(),
+                link_alt: String::new(),
             }
         },
     )

@@ -1,14 +1,21 @@
 //! A job's words, shaped and measured once for every size that will be tried.
 
+use crate::display::Alt;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::job::{Direction, SheetJob, Tone};
+use crate::place::{
+    ADDRESSEE, EDITION, INDICIA, ISSUER, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, SLUG, foot, heading, line,
+    numbered, scan, title,
+};
 use crate::text::{Paragraph, Typesetter, Words};
 
 /// One line in all languages.
 pub(crate) struct Entry {
     pub(crate) pictogram: Option<String>,
     pub(crate) hazard: bool,
+    /// What its picture shows, in the first language that says so.
+    pub(crate) alt: Option<Alt>,
     /// A paragraph per language.
     pub(crate) words: Vec<Paragraph>,
 }
@@ -32,6 +39,8 @@ pub(crate) struct Content {
     /// Further lines at the foot, per language.
     pub(crate) feet: Vec<Vec<Paragraph>>,
     pub(crate) address: Paragraph,
+    /// What the code is, in the first language that says so.
+    pub(crate) code_alt: Option<Alt>,
     pub(crate) notice: Option<Paragraph>,
     pub(crate) edition: Option<Paragraph>,
     pub(crate) return_address: Vec<Paragraph>,
@@ -67,7 +76,7 @@ impl Builder<'_> {
             .iter()
             .enumerate()
             .filter_map(|(index, text)| {
-                let place = format!("{place}, line {}", index + 1);
+                let place = numbered(place, index + 1);
                 self.neutral(text, Direction::Ltr, &place, Weight::Regular)
             })
             .collect()
@@ -82,17 +91,18 @@ impl Content {
         let titles = title_paragraphs(&mut make, job);
         let sections = section_paragraphs(&mut make, job);
         let (scans, feet) = foot_paragraphs(&mut make, job);
-        let issuer = make.neutral(&job.jurisdiction, direction, "the issuer's name", Weight::Bold);
-        let address = make.neutral(&job.short_url, direction, "the short address", Weight::Bold);
+        let issuer = make.neutral(&job.jurisdiction, direction, ISSUER, Weight::Bold);
+        let address = make.neutral(&job.short_url, direction, SHORT_ADDRESS, Weight::Bold);
         let optional = |make: &mut Builder<'_>, text: &str, place: &str| {
             (!text.is_empty()).then(|| make.neutral(text, direction, place, Weight::Regular)).flatten()
         };
-        let notice = optional(&mut make, &job.print_notice, "the print notice");
-        let edition = optional(&mut make, &job.edition, "the edition");
-        let return_address = make.lines(&job.return_address, "the return address");
-        let indicia = make.lines(&job.indicia, "the indicia");
-        let addressee = make.lines(&job.addressee, "the delivery address");
-        let slug = make.neutral(&slug_text(job), Direction::Ltr, "the slug", Weight::Regular);
+        let notice = optional(&mut make, &job.print_notice, NOTICE);
+        let edition = optional(&mut make, &job.edition, EDITION);
+        let return_address = make.lines(&job.return_address, RETURN_ADDRESS);
+        let indicia = make.lines(&job.indicia, INDICIA);
+        let addressee = make.lines(&job.addressee, ADDRESSEE);
+        let code_alt = job.languages.iter().find_map(|block| said(&block.lang, &block.code_alt));
+        let slug = make.neutral(&slug_text(job), Direction::Ltr, SLUG, Weight::Regular);
         match (issuer, address, slug) {
             (Some(issuer), Some(address), Some(slug)) if make.errors.is_empty() => Ok(Self {
                 direction,
@@ -102,6 +112,7 @@ impl Content {
                 scans,
                 feet,
                 address,
+                code_alt,
                 notice,
                 edition,
                 return_address,
@@ -118,10 +129,15 @@ impl Content {
     }
 }
 
+/// Words that say what a picture shows, if there are any.
+fn said(lang: &str, text: &str) -> Option<Alt> {
+    (!text.trim().is_empty()).then(|| Alt { lang: lang.to_owned(), text: text.to_owned() })
+}
+
 fn title_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<Paragraph> {
     let mut titles = Vec::new();
     for block in &job.languages {
-        let place = format!("{}, title", block.lang);
+        let place = title(&block.lang);
         let words = Words {
             text: &block.title,
             lang: &block.lang,
@@ -141,16 +157,19 @@ fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionCont
         let mut section = SectionContent { tone: leading.tone, headings: Vec::new(), entries: Vec::new() };
         for line in &leading.lines {
             let (pictogram, hazard) = (line.pictogram.clone(), line.hazard);
-            section.entries.push(Entry { pictogram, hazard, words: Vec::new() });
+            section.entries.push(Entry { pictogram, hazard, alt: None, words: Vec::new() });
         }
         for block in &job.languages {
             let (lang, direction) = (block.lang.as_str(), Some(block.direction));
             let Some(own) = block.sections.get(s) else { continue };
-            let place = format!("{lang}, section {}, heading", s + 1);
+            let place = heading(lang, s + 1);
             let words = Words { text: &own.heading, lang, direction, align: None, place: &place };
             section.headings.extend(make.paragraph(words, Weight::Bold));
             for (l, (entry, line)) in section.entries.iter_mut().zip(&own.lines).enumerate() {
-                let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
+                let place = self::line(lang, s + 1, l + 1);
+                if entry.alt.is_none() {
+                    entry.alt = said(lang, &line.alt);
+                }
                 let weight = if entry.hazard { Weight::Bold } else { Weight::Regular };
                 let words = Words { text: &line.text, lang, direction, align: None, place: &place };
                 entry.words.extend(make.paragraph(words, weight));
@@ -165,12 +184,12 @@ fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragr
     let (mut scans, mut feet) = (Vec::new(), Vec::new());
     for block in &job.languages {
         let (lang, direction) = (block.lang.as_str(), Some(block.direction));
-        let place = format!("{lang}, scan sentence");
+        let place = scan(lang);
         let words = Words { text: &block.scan, lang, direction, align: None, place: &place };
         scans.push(if block.scan.is_empty() { None } else { make.paragraph(words, Weight::Bold) });
         let mut lines = Vec::new();
         for (l, text) in block.footer.iter().enumerate() {
-            let place = format!("{lang}, footer line {}", l + 1);
+            let place = foot(lang, l + 1);
             lines.extend(
                 make.paragraph(Words { text, lang, direction, align: None, place: &place }, Weight::Regular),
             );
