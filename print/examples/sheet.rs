@@ -17,7 +17,13 @@ fn main() -> Result<(), Box<dyn Error>> {
     std::fs::write(out.with_extension("web.pdf"), print::make(&job, &fonts, print::Output::Web)?.pdf)?;
     std::fs::write(out.with_extension("txt"), made.display_list.to_text())?;
     for page in 0..made.display_list.pages.len() {
-        if let Some(svg) = print::svg(&made.display_list, &fonts, page, print::PreviewArea::Trim) {
+        if let Some(svg) = print::svg_with_findings(
+            &made.display_list,
+            &fonts,
+            page,
+            print::PreviewArea::Trim,
+            &made.preflight,
+        ) {
             std::fs::write(out.with_extension(format!("{}.svg", page + 1)), svg)?;
         }
     }

@@ -37,7 +37,7 @@ pub use place::{TEXT_PLACES, text_place};
 pub use sheet::{
     BLEED, POSTCARD_ADDRESS_SIDE, PageGeometry, PostalZones, SAFE, SLUG, SMALLEST_ADDRESS_TYPE, Sheet,
 };
-pub use svg::{PreviewArea, svg};
+pub use svg::{PreviewArea, svg, svg_with_findings};
 pub use unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The bundled press profile: GRACoL on coated paper, from the data of ANSI/CGATS/GRACoL TR 006-2007.

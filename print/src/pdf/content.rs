@@ -192,11 +192,8 @@ pub(super) fn page(page: &Page, fonts: &Embedded, origin: &Origin, dress: Dress<
 /// nested ones cut poppler's structure text short.
 fn stated(line: &TextLine, dress: Dress<'_>) -> Option<String> {
     match dress {
-        Dress::Press => {
-            let split = line.runs.iter().flat_map(|run| &run.glyphs).any(|glyph| glyph.text.is_empty());
-            split.then(|| line.text.clone())
-        }
-        Dress::Web { .. } => states_its_text(line).then(|| format!("{}{}", line.text, line.gap)),
+        Dress::Press => states_its_text(line, false).then(|| line.text.clone()),
+        Dress::Web { .. } => states_its_text(line, true).then(|| format!("{}{}", line.text, line.gap)),
     }
 }
 

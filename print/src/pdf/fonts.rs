@@ -59,7 +59,7 @@ fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
 /// The space that stands at a line's end in a file whose text is read aloud: its face and glyph. Nothing where no space
 /// follows, or where the line states its characters itself.
 pub(super) fn closing_space(line: &TextLine, fonts: &FontSet) -> Option<(usize, Glyph)> {
-    let run = line.runs.last().filter(|_| line.gap == " " && !states_its_text(line))?;
+    let run = line.runs.last().filter(|_| line.gap == " " && !states_its_text(line, true))?;
     let face = fonts.get(run.face)?;
     let id = face.glyph(' ')?;
     #[expect(clippy::cast_possible_truncation, reason = "advances are stated in whole units")]
@@ -67,10 +67,12 @@ pub(super) fn closing_space(line: &TextLine, fonts: &FontSet) -> Option<(usize, 
     Some((run.face, Glyph { id, advance, dx: 0, dy: 0, text: " ".to_owned() }))
 }
 
-/// Whether a line of a file that is read aloud states its characters beside its glyphs: where one character needs several
-/// glyphs, and where glyphs stand in another order than characters.
-pub(super) fn states_its_text(line: &TextLine) -> bool {
-    line.runs.iter().any(|run| run.rtl || run.glyphs.iter().any(|glyph| glyph.text.is_empty()))
+/// Whether a line states its characters beside its glyphs, because one character needs several glyphs. A right-to-left
+/// line of a file that is read aloud has its characters in the structure instead: PDFium takes characters that content
+/// states for glyphs from left to right, and would turn them round.
+pub(super) fn states_its_text(line: &TextLine, in_structure: bool) -> bool {
+    let split = line.runs.iter().any(|run| run.glyphs.iter().any(|glyph| glyph.text.is_empty()));
+    split && !(in_structure && line.runs.iter().any(|run| run.rtl))
 }
 
 /// Subsets every face that the list uses; with `spaces`, with the spaces between lines too.

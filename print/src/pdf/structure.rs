@@ -39,6 +39,8 @@ pub(super) struct Element {
     pub(super) role: StructRole,
     pub(super) lang: Option<String>,
     pub(super) alt: Option<String>,
+    /// The characters it stands for, where its content has them in another order.
+    pub(super) actual: Option<String>,
     /// A picture's page and frame.
     pub(super) frame: Option<(usize, Rect)>,
     pub(super) children: Vec<Child>,
@@ -46,7 +48,7 @@ pub(super) struct Element {
 
 impl Element {
     fn new(role: StructRole) -> Self {
-        Self { role, lang: None, alt: None, frame: None, children: Vec::new() }
+        Self { role, lang: None, alt: None, actual: None, frame: None, children: Vec::new() }
     }
 
     fn push(&mut self, element: Self) {
@@ -87,7 +89,7 @@ struct Piece {
 }
 
 enum Kind {
-    Text { role: Role, place: String, words: String, frame: Rect },
+    Text { role: Role, place: String, words: String, frame: Rect, turned: bool },
     Picture { alt: String, frame: Rect },
 }
 
@@ -166,7 +168,9 @@ fn role_of(role: Role) -> StructRole {
 
 /// Adds a line to the text it belongs to.
 fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
-    if let Some(Piece { content, kind: Kind::Text { place, words, frame, .. }, .. }) = pieces.last_mut()
+    let rtl = line.runs.iter().any(|run| run.rtl);
+    if let Some(Piece { content, kind: Kind::Text { place, words, frame, turned, .. }, .. }) =
+        pieces.last_mut()
         && *place == line.place
         && !place.is_empty()
     {
@@ -174,6 +178,7 @@ fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
         words.push_str(&line.text);
         words.push_str(&line.gap);
         *frame = frame.around(&line.rect);
+        *turned |= rtl;
         return;
     }
     pieces.push(Piece {
@@ -184,6 +189,7 @@ fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
             place: line.place.clone(),
             words: format!("{}{}", line.text, line.gap),
             frame: line.rect,
+            turned: rtl,
         },
     });
 }
@@ -231,19 +237,18 @@ impl Builder {
         }
         let mut open = Open::new(lang);
         for piece in pieces {
-            let content = || piece.content.iter().map(|&number| Child::Content(page, number));
-            match piece.kind {
+            match &piece.kind {
                 Kind::Picture { alt, frame } => {
                     let mut figure = Element::new(StructRole::Figure);
-                    figure.alt = Some(alt);
-                    figure.frame = Some((page, frame));
-                    figure.children.extend(content());
+                    figure.alt = Some(alt.clone());
+                    figure.frame = Some((page, *frame));
+                    fill(&mut figure, page, &piece);
                     open.figures.push(figure);
                 }
                 Kind::Text { role: Role::Body, .. } => {
                     let mut body = Element::new(StructRole::LBody);
                     std::mem::take(&mut open.figures).into_iter().for_each(|figure| body.push(figure));
-                    body.children.extend(content());
+                    fill(&mut body, page, &piece);
                     let mut item = Element::new(StructRole::LI);
                     item.push(body);
                     open.list.get_or_insert_with(|| Element::new(StructRole::L)).push(item);
@@ -251,11 +256,11 @@ impl Builder {
                 Kind::Text { role: Role::Heading, words, frame, .. } if self.titled => {
                     open.close();
                     let mut heading = Element::new(StructRole::H2);
-                    heading.children.extend(content());
+                    fill(&mut heading, page, &piece);
                     let mut section = Element::new(StructRole::Sect);
                     section.push(heading);
                     open.section = Some(section);
-                    let mark = Bookmark { title: words, page, top: frame.y, below: Vec::new() };
+                    let mark = Bookmark { title: words.clone(), page, top: frame.y, below: Vec::new() };
                     match open.bookmark.and_then(|at| self.structure.bookmarks.get_mut(at)) {
                         Some(title) => title.below.push(mark),
                         None => self.structure.bookmarks.push(mark),
@@ -265,13 +270,13 @@ impl Builder {
                     open.close();
                     self.titled = true;
                     let mut title = Element::new(StructRole::H1);
-                    title.children.extend(content());
+                    fill(&mut title, page, &piece);
                     open.language.push(title);
                     // The second side of a sheet says the title again; one entry leads to it.
-                    if self.structure.bookmarks.iter().all(|known| known.title != words) {
+                    if self.structure.bookmarks.iter().all(|known| known.title != *words) {
                         open.bookmark = Some(self.structure.bookmarks.len());
                         self.structure.bookmarks.push(Bookmark {
-                            title: words,
+                            title: words.clone(),
                             page,
                             top: frame.y,
                             below: Vec::new(),
@@ -281,14 +286,14 @@ impl Builder {
                 Kind::Text { place, frame, .. } => {
                     open.close();
                     let mut paragraph = Element::new(StructRole::P);
-                    if place == SHORT_ADDRESS {
+                    if *place == SHORT_ADDRESS {
                         let mut link = Element::new(StructRole::Link);
-                        link.children.extend(content());
+                        fill(&mut link, page, &piece);
                         link.children.push(Child::Link(self.structure.links.len()));
-                        self.structure.links.push(Link { page, rect: frame });
+                        self.structure.links.push(Link { page, rect: *frame });
                         paragraph.push(link);
                     } else {
-                        paragraph.children.extend(content());
+                        fill(&mut paragraph, page, &piece);
                     }
                     open.language.push(paragraph);
                 }
@@ -296,6 +301,25 @@ impl Builder {
         }
         open.close();
         Some(open.language)
+    }
+}
+
+/// Fills an element with a piece's content. Where the glyphs stand in another order than the characters, the element
+/// states the characters; a span within it does when it has more to hold than words.
+fn fill(element: &mut Element, page: usize, piece: &Piece) {
+    let numbers = piece.content.iter().map(|&number| Child::Content(page, number));
+    match &piece.kind {
+        Kind::Text { words, turned: true, .. } if element.children.is_empty() => {
+            element.actual = Some(words.clone());
+            element.children.extend(numbers);
+        }
+        Kind::Text { words, turned: true, .. } => {
+            let mut span = Element::new(StructRole::Span);
+            span.actual = Some(words.clone());
+            span.children.extend(numbers);
+            element.push(span);
+        }
+        Kind::Text { .. } | Kind::Picture { .. } => element.children.extend(numbers),
     }
 }
 

@@ -79,7 +79,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     let mut root = pdf.catalog(catalog);
     root.pages(tree).metadata(xmp);
     root.pair(Name(b"StructTreeRoot"), struct_root);
-    root.mark_info().marked(true).suspects(false);
+    root.mark_info().marked(true);
     if let Some(outline) = outline {
         root.outlines(outline);
     }
@@ -199,8 +199,18 @@ fn write_element(
     if let Some(alt) = &element.alt {
         out.alt(TextStr(alt));
     }
-    if let Some((page, frame)) = element.frame {
+    if let Some(text) = &element.actual {
+        out.actual_text(TextStr(text));
+    }
+    // All content of an element is on one page, so that its numbers say all.
+    let own_page = element.children.iter().find_map(|child| match child {
+        Child::Content(page, _) => Some(*page),
+        Child::Element(_) | Child::Link(_) => None,
+    });
+    if let Some(page) = own_page {
         out.page(places.page(page));
+    }
+    if let Some((page, frame)) = element.frame {
         out.attributes().push().layout().bbox(places.origin(page).rect(frame));
     }
     if element.role == StructRole::L {
@@ -213,7 +223,7 @@ fn write_element(
                 children.struct_element(*kid);
             }
             (Child::Content(page, mcid), _) => {
-                children.marked_content_ref().page(places.page(*page)).marked_content_id(*mcid);
+                children.marked_content_id(*mcid);
                 if let Some(of_page) = owners.content.get_mut(*page) {
                     of_page.push((*mcid, own));
                 }
