@@ -94,7 +94,8 @@ fn mark(out: &mut String, area: Rect, index: usize, colour: &str, fonts: &FontSe
     let scale = SIZE / face.units;
     let glyphs: Vec<u16> = index.to_string().chars().filter_map(|digit| face.glyph(digit)).collect();
     let wide: f64 = glyphs.iter().map(|&glyph| face.advance(glyph) * scale).sum();
-    let (left, top) = (area.x.0 - 1.0, area.y.0 - 1.0);
+    // Beside the box, so that it hides nothing of what it marks; over its corner at the sheet's edge.
+    let (left, top) = ((area.x.0 - wide - 3.5).max(0.0), area.y.0 - 1.0);
     let _ = writeln!(
         out,
         r#"<rect x="{}" y="{}" width="{}" height="{}" fill="{colour}"/>"#,

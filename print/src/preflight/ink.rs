@@ -15,6 +15,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let Some(limit) = sheet.ink_limit else { return Vec::new() };
     let mut most = 0;
     let mut found = Vec::new();
+    // One ink is on many places; each page tells it once.
+    let mut told = Vec::new();
     for (index, page) in pages(sheet) {
         let kept = page.geometry.bleed_box();
         for (at, item) in page.items.iter().enumerate() {
@@ -41,7 +43,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                 continue;
             }
             most = most.max(coverage);
-            if coverage > limit {
+            if coverage > limit && !told.contains(&(index, coverage)) {
+                told.push((index, coverage));
                 let message = format!(
                     "a place on page {} gets {coverage} % ink, more than the {limit} % that paper takes; choose a \
                      lighter ink",
