@@ -103,3 +103,6 @@ fn lines(page: &Page) -> impl Iterator<Item = &TextLine> {
 fn pages<'a>(sheet: &Sheet<'a>) -> impl Iterator<Item = (usize, &'a Page)> + use<'a> {
     sheet.list.pages.iter().enumerate()
 }
+
+#[cfg(test)]
+mod tests;

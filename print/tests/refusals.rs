@@ -33,7 +33,7 @@ const CASES: &[Case] = &[
         |job| {
             job.languages[1].sections[0].lines.pop();
         },
-        &[("lang", "es"), ("first", "en"), ("what", "section 1 has 9 lines instead of 10")],
+        &[("lang", "es"), ("first", "en"), ("what", "lines"), ("section", "1"), ("theirs", "9")],
     ),
     (
         "languages-differ",
