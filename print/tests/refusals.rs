@@ -40,21 +40,21 @@ const CASES: &[Case] = &[
         |job| {
             job.languages[2].sections[2].lines[0].hazard = false;
         },
-        &[("lang", "ar"), ("what", "section 3, line 1 has another picture or hazard mark")],
+        &[("lang", "ar"), ("what", "picture"), ("section", "3"), ("line", "1")],
     ),
     (
         "languages-differ",
         |job| {
             job.languages[2].sections[1].tone = Tone::Yes;
         },
-        &[("what", "section 2 has another verdict")],
+        &[("what", "verdict"), ("section", "2")],
     ),
     (
         "languages-differ",
         |job| {
             job.languages[1].sections.pop();
         },
-        &[("what", "2 sections instead of 3")],
+        &[("what", "sections"), ("ours", "3"), ("theirs", "2")],
     ),
     ("nothing-to-say", |job| job.languages.iter_mut().for_each(|block| block.sections.clear()), &[]),
     (
