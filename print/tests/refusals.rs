@@ -60,28 +60,28 @@ const CASES: &[Case] = &[
     (
         "bad-character",
         |job| job.languages[1].title.push('\u{202E}'),
-        &[("place", "es, title"), ("codepoint", "U+202E"), ("kind", "bidi")],
+        &[("place", "title:es"), ("codepoint", "U+202E"), ("kind", "bidi")],
     ),
     (
         "bad-character",
         |job| job.jurisdiction.push('\u{7}'),
-        &[("place", "the issuer's name"), ("codepoint", "U+0007"), ("position", "17")],
+        &[("place", "issuer"), ("codepoint", "U+0007"), ("position", "17")],
     ),
     (
         "bad-character",
         |job| job.indicia.push("a\nb".into()),
-        &[("place", "the indicia, line 1"), ("kind", "control")],
+        &[("place", "indicia:1"), ("kind", "control")],
     ),
     (
         "text-empty",
         |job| job.languages[0].sections[1].heading = "  ".into(),
-        &[("place", "en, section 2, heading")],
+        &[("place", "heading:en:2")],
     ),
-    ("text-empty", |job| job.short_url.clear(), &[("place", "the short address")]),
+    ("text-empty", |job| job.short_url.clear(), &[("place", "short-address")]),
     (
         "missing-glyph",
         |job| job.languages[0].sections[0].lines[2].text.push_str(" 漢🥫"),
-        &[("place", "en, section 1, line 3"), ("characters", "漢 (U+6F22), 🥫 (U+1F96B)")],
+        &[("place", "line:en:1:3"), ("characters", "漢 (U+6F22), 🥫 (U+1F96B)")],
     ),
     (
         "pictogram-unknown",
@@ -90,12 +90,12 @@ const CASES: &[Case] = &[
                 .iter_mut()
                 .for_each(|block| block.sections[0].lines[0].pictogram = Some("unicorn".into()))
         },
-        &[("place", "en, section 1, line 1"), ("pictogram", "unicorn")],
+        &[("place", "line:en:1:1"), ("pictogram", "unicorn")],
     ),
     (
         "hazard-accepted",
         |job| job.languages.iter_mut().for_each(|block| block.sections[0].lines[3].hazard = true),
-        &[("place", "en, section 1, line 4"), ("text", "Cardboard, flattened")],
+        &[("place", "line:en:1:4"), ("text", "Cardboard, flattened")],
     ),
     (
         "address-invalid",
@@ -114,12 +114,12 @@ const CASES: &[Case] = &[
     (
         "word-too-wide",
         |job| job.languages[1].sections[0].lines[0].text = "x".repeat(200),
-        &[("place", "es, section 1, line 1"), ("lang", "es")],
+        &[("place", "line:es:1:1"), ("lang", "es")],
     ),
     (
         "word-too-wide",
         |job| job.languages[0].title = "W".repeat(90),
-        &[("place", "en, title"), ("lang", "en")],
+        &[("place", "title:en"), ("lang", "en")],
     ),
     (
         "text-too-long",
@@ -127,7 +127,7 @@ const CASES: &[Case] = &[
             let text = &mut job.languages[1].sections[0].lines[0].text;
             *text = format!("{text} ").repeat(60);
         },
-        &[("place", "es, section 1, line 1"), ("lang", "es")],
+        &[("place", "line:es:1:1"), ("lang", "es")],
     ),
     (
         "too-many-lines",
