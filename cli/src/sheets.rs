@@ -6,16 +6,16 @@
 
 use chrono::NaiveDate;
 use guide_data::{
-    Guide, LanguagePack, Line as SummaryLine, PrintedSheet, Printing, Program, Summary, SummaryWanted,
-    ValueLabel, summarise,
+    Guide, LanguagePack, Line as SummaryLine, PrintedLine, PrintedSheet, Printing, Program, Summary,
+    SummaryWanted, ValueLabel, summarise,
 };
 use locales::{Lang, Messages, args, t};
-use print::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
+use print::{Direction, LanguageBlock, Line, Offer, Section, SheetJob, SheetKind, Step, Tone};
 
 use crate::words::Words;
 
 /// The most languages a sheet takes.
-pub const MOST_LANGUAGES: usize = 3;
+pub const MOST_LANGUAGES: usize = 4;
 
 /// Which sheet is wanted, and about what.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -41,17 +41,76 @@ pub enum SheetProblem {
     Languages(usize),
 }
 
-/// A sheet's words, and what a person should know about them.
+/// A sheet's words, and what to do without where the room does not take all of them.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sheet {
-    /// What `print` makes the file from.
+    /// What `print` makes the file from, with every line that a sheet of its kind may have.
     pub job: SheetJob,
+    /// What `print` may leave out. It takes no more of these steps than it needs.
+    pub offer: Offer,
+    /// The item of each line, in the order of the register, and what each step does to them.
+    lines: Vec<(String, f64)>,
+    changes: Vec<Change>,
+    printed: PrintedSheet,
+    /// What the register keeps of the hazards when they are said in brief.
+    brief: Vec<PrintedLine>,
+}
+
+/// What a step does to the lines of the register.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Change {
+    /// It takes out the line at this place.
+    Without(usize),
+    /// The hazards, which come last, no longer name the places that take them.
+    HazardsInBrief,
+}
+
+/// A sheet as `print` has made it, and what a person should know about it.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct AsMade {
     /// Lines that are short of the whole truth, by item, with the share of cases in which following the
     /// line alone leads to the right place (below 1).
     pub shortened: Vec<(String, f64)>,
+    /// The items for which there was no room, the most important first.
+    pub left_out: Vec<String>,
+    /// Whether there was no room for the places that take hazards.
+    pub hazards_in_brief: bool,
     /// What the register of printed sheets keeps of it; id, day and number of copies are still to be
     /// filled in.
     pub printed: PrintedSheet,
+}
+
+impl Sheet {
+    /// The sheet after the first so many of its steps.
+    #[must_use]
+    pub fn as_made(&self, taken: usize) -> AsMade {
+        let changes = self.changes.get(..taken).unwrap_or(&self.changes);
+        let item = |at: usize| self.lines.get(at).map(|(item, _)| item.clone());
+        let gone: Vec<usize> = changes
+            .iter()
+            .rev()
+            .filter_map(|change| match change {
+                Change::Without(at) => Some(*at),
+                Change::HazardsInBrief => None,
+            })
+            .collect();
+        let hazards_in_brief = changes.contains(&Change::HazardsInBrief);
+        let stays = |at: &usize| !gone.contains(at);
+        let mut printed = self.printed.clone();
+        if hazards_in_brief {
+            printed.lines.truncate(printed.lines.len() - self.brief.len());
+            printed.lines.extend(self.brief.iter().cloned());
+        }
+        let lines = printed.lines.into_iter().enumerate().filter(|(at, _)| stays(at));
+        printed.lines = lines.map(|(_, line)| line).collect();
+        let shortened = self.lines.iter().enumerate().filter(|(at, (_, share))| stays(at) && *share < 1.0);
+        AsMade {
+            shortened: shortened.map(|(_, line)| line.clone()).collect(),
+            left_out: gone.into_iter().filter_map(item).collect(),
+            hazards_in_brief,
+            printed,
+        }
+    }
 }
 
 /// The messages of a language for a sheet of a program: those of its pack, and those that only the
@@ -78,10 +137,10 @@ pub fn region(program: &Program, lang: &Lang) -> String {
 /// The region of a program that states none, as on the resident's screens.
 const HOME: &str = "US";
 
-/// The job for a sheet in one to three languages, the first leading.
+/// The job for a sheet in one to four languages, the first leading.
 ///
 /// # Errors
-/// When the stream or zone does not exist, or the number of languages is not one to three.
+/// When the stream or zone does not exist, or the number of languages is not one to four.
 pub fn sheet(
     guide: &Guide,
     program: &Program,
@@ -97,7 +156,7 @@ pub fn sheet(
     {
         return Err(SheetProblem::UnknownZone(zone.clone()));
     }
-    let Room { yes, no, elsewhere, hazard_places } = room(wanted.sheet, languages.len());
+    let Room { yes, no, elsewhere } = room(wanted.sheet);
     let asked = SummaryWanted {
         stream: Some(stream.clone()),
         zone: wanted.zone.clone(),
@@ -108,30 +167,34 @@ pub fn sheet(
     };
     let summary = summarise(guide, &asked);
     let source = languages.iter().find(|words| words.pack.language == program.source_language);
-    let printed = PrintedSheet {
-        sheet: wanted.sheet.id().to_owned(),
-        languages: languages.iter().map(|words| words.pack.language.clone()).collect(),
-        ..PrintedSheet::default()
-    }
-    .with_lines(
-        program,
-        &Printing { guide, wanted: &asked, summary: &summary, hazard_places },
-        &|line| {
+    let entry = |summary: &Summary, hazard_places: bool| {
+        PrintedSheet {
+            sheet: wanted.sheet.id().to_owned(),
+            languages: languages.iter().map(|words| words.pack.language.clone()).collect(),
+            ..PrintedSheet::default()
+        }
+        .with_lines(program, &Printing { guide, wanted: &asked, summary, hazard_places }, &|line| {
             let words = *source.unwrap_or(first);
             match &line.hazard {
                 Some(class) => words.say(&format!("sheet-hazard-{class}")),
                 None => put(guide, line, words).text,
             }
-        },
-    );
-    let shortened = shortened(&summary);
-    let mut blocks = languages
-        .iter()
-        .map(|words| block(guide, &summary, *words, &stream, wanted, hazard_places))
-        .collect::<Vec<_>>();
+        })
+    };
+    let printed = entry(&summary, true);
+    let mut blocks =
+        languages.iter().map(|words| block(guide, &summary, *words, &stream, wanted)).collect::<Vec<_>>();
     for block in &mut blocks {
         block.outdated = outdated(program, block);
     }
+    let (offer, changes) = offer(guide, &summary, languages, &blocks);
+    let brief = if changes.contains(&Change::HazardsInBrief) {
+        entry(&Summary { hazards: summary.hazards.clone(), ..Summary::default() }, false).lines
+    } else {
+        Vec::new()
+    };
+    let lines = summary.yes.iter().chain(&summary.no).chain(&summary.elsewhere);
+    let lines = lines.map(|line| (line.item.clone(), line.fidelity)).collect();
     let title = blocks.first().map(|block| block.title.clone()).unwrap_or_default();
     let jurisdiction = first.text("program.name").unwrap_or(&program.id).to_owned();
     let job = SheetJob {
@@ -149,7 +212,7 @@ pub fn sheet(
         viewing_distance: SheetJob::arms_length(),
         languages: blocks,
     };
-    Ok(Sheet { job, shortened, printed })
+    Ok(Sheet { job, offer, lines, changes, printed, brief })
 }
 
 /// The stream asked for, else the recycling stream, else the first.
@@ -163,29 +226,79 @@ fn stream(guide: &Guide, wanted: &SheetWanted) -> Result<String, SheetProblem> {
         .ok_or_else(|| SheetProblem::UnknownStream(wanted.stream.clone().unwrap_or_default()))
 }
 
-/// What a sheet has room for.
+/// The most lines of each kind.
 #[derive(Debug, Clone, Copy)]
 struct Room {
     yes: usize,
     no: usize,
     elsewhere: usize,
-    /// Whether hazards are followed by the place that takes them.
-    hazard_places: bool,
 }
 
-/// A lid has 10 to 20 things to accept and 5 to 10 to refuse. Every further language needs the same room
-/// again, so there are fewer of each. Hazards are never left out; where there is no room for the places
-/// that take them, the code and the telephone number lead there.
-fn room(sheet: SheetKind, languages: usize) -> Room {
-    let room = |yes, no, elsewhere, hazard_places| Room { yes, no, elsewhere, hazard_places };
-    match (sheet, languages) {
-        (SheetKind::CartLid, 0 | 1) => room(14, 8, 4, true),
-        (SheetKind::CartLid, 2) => room(10, 6, 3, true),
-        (SheetKind::CartLid, _) => room(9, 6, 0, false),
-        (SheetKind::PostcardMailer, 0 | 1) => room(12, 8, 5, true),
-        (SheetKind::PostcardMailer, 2) => room(8, 6, 3, false),
-        (SheetKind::PostcardMailer, _) => room(6, 3, 0, false),
+/// A lid has 10 to 20 things to accept and 5 to 10 to refuse (TRADE "A lid is mostly pictures"); more are not taken in
+/// by someone standing before it, whatever the room. Hazards are never left out.
+fn room(sheet: SheetKind) -> Room {
+    match sheet {
+        SheetKind::CartLid => Room { yes: 16, no: 10, elsewhere: 5 },
+        SheetKind::PostcardMailer => Room { yes: 14, no: 10, elsewhere: 6 },
     }
+}
+
+/// The fewest lines of each kind: with less a sheet says nothing. Ours.
+const LEAST: Room = Room { yes: 4, no: 3, elsewhere: 0 };
+
+/// In which proportion lines are kept as room gets scarce. Ours, from what a lid holds.
+const SHARES: Room = Room { yes: 14, no: 8, elsewhere: 4 };
+
+/// When the places that take hazards go: as the line of things to accept would that comes after so many. Ours: those
+/// places keep people from danger, and the code and the telephone number lead there too.
+const PLACES_OUTLAST: usize = 6;
+
+/// So many things to accept, and the others in proportion, are worth smaller type. Ours.
+const FAIR: usize = 8;
+
+/// What to do without, the least important first: lines, and the places that take hazards.
+///
+/// Lines are in the order they matter: of what is accepted the commonest first, so that the last to go are those that
+/// stand before every reader; of the rest what residents get wrong.
+fn offer(
+    guide: &Guide,
+    summary: &Summary,
+    languages: &[Words<'_>],
+    blocks: &[LanguageBlock],
+) -> (Offer, Vec<Change>) {
+    let section = |tone: Tone| {
+        blocks.first().and_then(|block| block.sections.iter().position(|section| section.tone == tone))
+    };
+    let cost = |rank: usize, share: usize| (rank + 1) * 1000 / share.max(1);
+    let mut ranked: Vec<(usize, Step, Change)> = Vec::new();
+    let mut offset = 0;
+    for (tone, lines, least, share) in [
+        (Tone::Yes, &summary.yes, LEAST.yes, SHARES.yes),
+        (Tone::No, &summary.no, LEAST.no, SHARES.no),
+        (Tone::Elsewhere, &summary.elsewhere, LEAST.elsewhere, SHARES.elsewhere),
+    ] {
+        let Some(section) = section(tone) else { continue };
+        for line in least..lines.len() {
+            let step = Step::Leave { section, line };
+            ranked.push((cost(line, share), step, Change::Without(offset + line)));
+        }
+        offset += lines.len();
+    }
+    if let Some(section) = section(Tone::Caution) {
+        let brief = |words: &Words<'_>| cautions(guide, &summary.hazards, *words, false);
+        let lines: Vec<Vec<Line>> = languages.iter().map(brief).collect();
+        let same = |(block, lines): (&LanguageBlock, &Vec<Line>)| {
+            block.sections.get(section).is_some_and(|own| own.lines == *lines)
+        };
+        if !blocks.iter().zip(&lines).all(same) {
+            let step = Step::Brief { section, lines };
+            ranked.push((cost(PLACES_OUTLAST, SHARES.yes), step, Change::HazardsInBrief));
+        }
+    }
+    ranked.sort_by_key(|(cost, _, _)| std::cmp::Reverse(*cost));
+    let for_ease = ranked.iter().filter(|(it, _, _)| *it > cost(FAIR, SHARES.yes)).count();
+    let (steps, changes) = ranked.into_iter().map(|(_, step, change)| (step, change)).unzip();
+    (Offer { steps, for_ease }, changes)
 }
 
 /// What the QR code holds: the guide in the sheet's language. A sheet in several languages leaves the
@@ -198,18 +311,12 @@ fn address(guide_url: &str, languages: &[Words<'_>]) -> String {
     }
 }
 
-fn shortened(summary: &Summary) -> Vec<(String, f64)> {
-    let lines = summary.yes.iter().chain(&summary.no).chain(&summary.elsewhere);
-    lines.filter(|line| line.fidelity < 1.0).map(|line| (line.item.clone(), line.fidelity)).collect()
-}
-
 fn block(
     guide: &Guide,
     summary: &Summary,
     words: Words<'_>,
     stream: &str,
     wanted: &SheetWanted,
-    hazard_places: bool,
 ) -> LanguageBlock {
     let messages = words.messages;
     let sections = [
@@ -229,7 +336,7 @@ fn block(
                 tone,
                 heading,
                 lines: match tone {
-                    Tone::Caution => cautions(guide, lines, words, hazard_places),
+                    Tone::Caution => cautions(guide, lines, words, true),
                     _ => lines.iter().map(|line| put(guide, line, words)).collect(),
                 },
             })

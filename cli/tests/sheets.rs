@@ -74,6 +74,53 @@ fn no_hazard_class_of_the_catalog_is_left_out() {
     }
 }
 
+/// A lid in three languages has no room for all that might be said: what goes is told, is gone in every language, and
+/// is not entered into the register; what stands before every reader stays, and so do the places that take hazards.
+#[test]
+fn a_full_lid_tells_what_it_leaves_out() {
+    let bench = Bench::new();
+    let program = bench.changed("own.json", |_| {});
+    let out = bench.at("sheet.pdf");
+    let words = ["print", &program, "--sheet", "lid", "--languages", "en,es,ar", "--date", "2027-01-01"];
+    let told =
+        lidleaf([&words[..], &["--out", &out, "--json", "--register"]].concat()).expect(Exit::Done).json();
+    let strings = |value: &Value| -> Vec<String> {
+        value.as_array().unwrap().iter().map(|it| it.as_str().unwrap().to_owned()).collect()
+    };
+    let left_out = strings(&told["left_out"]);
+    assert!(!left_out.is_empty());
+    assert_eq!(told["hazards_in_brief"], false);
+    let blocks = told["job"]["languages"].as_array().unwrap();
+    let counts = |block: &Value| -> Vec<usize> {
+        block["sections"].as_array().unwrap().iter().map(|s| s["lines"].as_array().unwrap().len()).collect()
+    };
+    assert!(blocks.iter().all(|block| counts(block) == counts(&blocks[0])));
+    let yes = blocks[0]["sections"][0]["lines"].to_string();
+    for basic in ["Cardboard", "Drink can", "Glass bottle", "Water or soda bottle"] {
+        assert!(yes.contains(basic), "{basic} is not in {yes}");
+    }
+    let sections = blocks[0]["sections"].as_array().unwrap();
+    let caution = sections.iter().find(|section| section["tone"] == "caution").unwrap();
+    assert!(caution["lines"].to_string().contains("Battery point"), "{caution}");
+
+    let file: Value = serde_json::from_slice(&fs::read(&program).unwrap()).unwrap();
+    let entry = &file["payload"]["printed"].as_array().unwrap().last().unwrap()["lines"];
+    let entered: Vec<&str> =
+        entry.as_array().unwrap().iter().map(|line| line["item"].as_str().unwrap()).collect();
+    assert!(left_out.iter().all(|item| !entered.contains(&item.as_str())), "{entered:?}");
+    let plain: usize = sections
+        .iter()
+        .filter(|section| section["tone"] != "caution")
+        .map(|section| section["lines"].as_array().unwrap().len())
+        .sum();
+    let hazards = entry.as_array().unwrap().iter().filter(|line| line.get("hazard").is_some()).count();
+    assert_eq!(entered.len(), plain + hazards, "{entry}");
+    assert!(hazards > 8, "{entry}");
+    // In words, for those who do not read JSON.
+    let said = lidleaf([&words[..], &["--out", &out]].concat()).expect(Exit::Done).out;
+    assert!(said.contains("left out for lack of room: "), "{said}");
+}
+
 #[test]
 fn one_language_opens_the_guide_in_it_and_several_leave_the_choice_to_the_phone() {
     let bench = Bench::new();
@@ -101,11 +148,11 @@ fn unreviewed_words_are_told_before_printing() {
 #[test]
 fn a_text_the_fonts_cannot_set_is_shown_and_nothing_is_written() {
     let bench = Bench::new();
-    let file = bench.changed("odd.json", |program| program["streams"][0]["name"]["en"] = json!("回收"));
+    let file = bench.changed("odd.json", |program| program["streams"][0]["name"]["en"] = json!("あき"));
     let out = bench.write("sheet.pdf", "the old one");
     let words = ["print", &file, "--sheet", "lid", "--languages", "en", "--out", &out];
     let ran = lidleaf(words).expect(Exit::Errors);
-    assert!(ran.out.contains('回'), "{}", ran.out);
+    assert!(ran.out.contains('あ'), "{}", ran.out);
     assert_eq!(fs::read(bench.path("sheet.pdf")).unwrap(), b"the old one");
 }
 
@@ -118,7 +165,7 @@ fn what_the_program_does_not_have_is_named_with_what_it_has() {
         (vec!["--sheet", "lid", "--stream", "rags"], Exit::NotFound, ["rags", "organics"]),
         (vec!["--sheet", "lid", "--zone", "atlantis"], Exit::NotFound, ["atlantis", "fernlow"]),
         (vec!["--sheet", "lid", "--languages", "en,fr"], Exit::NotFound, ["“fr”", "es"]),
-        (vec!["--sheet", "lid", "--languages", "en,es,ar,en"], Exit::Usage, ["4", "three"]),
+        (vec!["--sheet", "lid", "--languages", "en,es,ar,en,es"], Exit::Usage, ["5", "four"]),
     ] {
         let mut words = vec!["print", demo.as_str()];
         words.extend(&options);

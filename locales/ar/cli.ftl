@@ -46,7 +46,7 @@ cli-help-print =
       --sheet postcard   بطاقة بريدية بوجهين، 9 x 6 in
       --stream STREAM    المسار الذي تتناوله
       --zone ZONE        لمنطقة خدمة واحدة فقط
-      --languages en,es  بهذه اللغات، من واحدة إلى ثلاث
+      --languages en,es  بهذه اللغات، من واحدة إلى أربع
       --out PLACE        مجلد أو اسم ملف
       --date YYYY-MM-DD  تاريخ العمل
       --register         تسجيل الورقة في سجل الأوراق المطبوعة في ملف البرنامج
@@ -57,9 +57,9 @@ cli-help-print =
       --profile FILE     ملف الإخراج CMYK بامتداد icc الذي أرسلته المطبعة
       --ink-limit N      أقصى حبر يتحمله ورقها بالمئة: 300 ما لم يُذكر
 
-    يصنع ورقة بلغة واحدة إلى ثلاث لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
+    يصنع ورقة بلغة واحدة إلى أربع لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
     وُجد خطأ لم يُكتب شيء. البرنامج نفسه والتاريخ نفسه يعطيان البايتات نفسها. إن لم تُحدَّد: المسار
-    هو مسار إعادة التدوير، واللغات هي أول ثلاث في البرنامج، والمجلد هو الحالي، والتاريخ هو اليوم.
+    هو مسار إعادة التدوير، واللغات هي أول أربع في البرنامج، والمجلد هو الحالي، والتاريخ هو اليوم.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -182,6 +182,8 @@ cli-question-cannot-tell = لا أعرف
 ## الأوراق
 
 cli-sheet-shortened = سطر مختصر: «{ $item }» وحده يقود إلى المكان الصحيح في { $percent } من الحالات
+cli-sheet-left-out = لم يتسع المكان لما يلي: { $items }
+cli-sheet-hazards-in-brief = لم يتسع المكان لذكر الأماكن التي تستقبل المواد الخطرة؛ الرمز ورقم الهاتف على الورقة يدلان عليها
 # A sheet was entered into the register of a program file.
 cli-registered = سجل في { $file } باسم «{ $id }».
 cli-preflight-pass = الفحص السابق للطباعة: لا شيء يُصحَّح.
@@ -323,5 +325,5 @@ cli-unknown-stream = لا يوجد مسار «{ $stream }».
     .hint = المسارات هي: { $known }.
 cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $language }».
     .hint = يُنشر باللغات: { $known }.
-cli-too-many-languages = تأخذ الورقة من لغة إلى ثلاث لغات، لا { $count }.
+cli-too-many-languages = تأخذ الورقة من لغة إلى أربع لغات، لا { $count }.
     .hint = حددها بالخيار { "\u200E" }--languages en,es

@@ -47,7 +47,7 @@ cli-help-print =
       --sheet postcard   a two-sided mailer, 9 x 6 in
       --stream STREAM    the stream it is about
       --zone ZONE        for one service zone only
-      --languages en,es  in these languages, one to three
+      --languages en,es  in these languages, one to four
       --out PLACE        a folder, or the name of a file
       --date YYYY-MM-DD  the date of the job
       --register         enter the sheet into the program file's register of printed sheets
@@ -58,9 +58,9 @@ cli-help-print =
       --profile FILE     the CMYK output profile (.icc) that the print shop sent
       --ink-limit N      the most ink its paper takes, in percent: 300 unless named
 
-    Makes a sheet in one to three languages as a PDF for the press and lists what the preflight
+    Makes a sheet in one to four languages as a PDF for the press and lists what the preflight
     found. With an error nothing is written. The same program and date make the same bytes. The
-    stream is the recycling stream, the languages the first three of the program, the folder the
+    stream is the recycling stream, the languages the first four of the program, the folder the
     current one, and the date today, unless they are named.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
@@ -185,6 +185,8 @@ cli-question-cannot-tell = I can't tell
 
 # A line that had no room for all its conditions. $item is a name, $percent a share.
 cli-sheet-shortened = shortened line: “{ $item }” alone leads to the right place in { $percent } of cases
+cli-sheet-left-out = left out for lack of room: { $items }
+cli-sheet-hazards-in-brief = no room for the places that take hazards; the sheet's code and telephone number lead there
 # A sheet was entered into the register of a program file.
 cli-registered = Noted in the register of { $file } as “{ $id }”.
 # The preflight's verdict before the file is written.
@@ -315,5 +317,5 @@ cli-unknown-stream = There is no stream “{ $stream }”.
     .hint = The streams are: { $known }.
 cli-unknown-sheet-language = The program is not published in “{ $language }”.
     .hint = It is published in: { $known }.
-cli-too-many-languages = A sheet takes one to three languages, not { $count }.
+cli-too-many-languages = A sheet takes one to four languages, not { $count }.
     .hint = Name them with --languages en,es

@@ -47,7 +47,7 @@ cli-help-print =
       --sheet postcard   una postal de dos caras, 9 x 6 in
       --stream STREAM    la corriente de la que trata
       --zone ZONE        solo para una zona de servicio
-      --languages en,es  en estos idiomas, de uno a tres
+      --languages en,es  en estos idiomas, de uno a cuatro
       --out PLACE        una carpeta, o el nombre de un archivo
       --date YYYY-MM-DD  la fecha del trabajo
       --register         anotar la hoja en el registro de hojas impresas del programa
@@ -58,9 +58,9 @@ cli-help-print =
       --profile FILE     el perfil de salida CMYK (.icc) que envió la imprenta
       --ink-limit N      la máxima tinta que admite su papel, en porcentaje: 300 si no se indica
 
-    Hace una hoja en uno a tres idiomas como PDF para imprenta y muestra lo que halló la revisión
+    Hace una hoja en uno a cuatro idiomas como PDF para imprenta y muestra lo que halló la revisión
     previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
-    bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
+    bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los cuatro primeros
     del programa, la carpeta es la actual y la fecha es hoy.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
@@ -171,6 +171,8 @@ cli-question-cannot-tell = No lo sé
 ## Hojas
 
 cli-sheet-shortened = línea abreviada: «{ $item }» sola lleva al lugar correcto en el { $percent } de los casos
+cli-sheet-left-out = no cupo: { $items }
+cli-sheet-hazards-in-brief = no cupieron los lugares que reciben lo peligroso; el código y el teléfono de la hoja llevan a ellos
 # A sheet was entered into the register of a program file.
 cli-registered = Anotado en el registro de { $file } como «{ $id }».
 cli-preflight-pass = Revisión previa: nada que corregir.
@@ -300,5 +302,5 @@ cli-unknown-stream = No existe la corriente «{ $stream }».
     .hint = Las corrientes son: { $known }.
 cli-unknown-sheet-language = El programa no se publica en «{ $language }».
     .hint = Se publica en: { $known }.
-cli-too-many-languages = Una hoja lleva de uno a tres idiomas, no { $count }.
+cli-too-many-languages = Una hoja lleva de uno a cuatro idiomas, no { $count }.
     .hint = Indíquelos con --languages en,es

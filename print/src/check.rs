@@ -13,7 +13,7 @@ use crate::text::refuse_bad_characters;
 use crate::unit::Mm;
 
 /// The most languages on one sheet.
-const MOST_LANGUAGES: usize = 3;
+const MOST_LANGUAGES: usize = 4;
 
 /// Viewing distances that make sense for a sheet one holds or stands before.
 const NEAREST: Mm = Mm(200.0);

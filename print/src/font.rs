@@ -2,10 +2,14 @@
 
 mod face;
 mod files;
+mod script;
 
 pub use face::{FontSet, Weight};
 #[cfg(feature = "bundled")]
 pub use files::bundled_fonts;
 pub use files::{FONT_FILES, FontFile, fonts_needed};
 
-pub(crate) use face::Face;
+pub use script::Script;
+
+pub(crate) use face::{Face, Outlines, cff_table};
+pub(crate) use script::compose_hangul;

@@ -15,13 +15,14 @@ mod marks;
 mod pen;
 mod section;
 
-pub(crate) use content::Content;
+pub(crate) use content::{Content, SectionContent};
 pub(crate) use fit::{LEAST_TYPE, floor_for};
 pub(crate) use section::SMALLEST_PICTURE;
 
 use crate::display::{DisplayList, Page};
 use crate::finding::PrintError;
 use crate::job::{SheetJob, SheetKind};
+use crate::offer::{self, Offer, Step};
 use crate::qr::Code;
 use crate::text::Typesetter;
 use crate::unit::Pt;
@@ -31,6 +32,37 @@ pub(crate) struct LaidOut {
     pub(crate) list: DisplayList,
     /// The size every language's items are set in.
     pub(crate) body: Pt,
+}
+
+/// How many of the steps that a job offers have to be taken: the first so many.
+pub(crate) fn steps_needed(
+    job: &SheetJob,
+    offer: &Offer,
+    content: &Content,
+    brief: &[SectionContent],
+    code: &Code,
+) -> usize {
+    let steps = offer.steps.as_slice();
+    let Some((_, geometry)) = job.sheet.sheet().pages.first() else { return 0 };
+    let room = face::Room { geometry, distance: job.viewing_distance };
+    face::fewest(content, code, room, (offer.for_ease.min(steps.len()), steps.len()), |taken| {
+        sections_after(job, steps.get(..taken).unwrap_or(steps), content, brief)
+    })
+}
+
+/// The sections after some steps, from those of the whole job and the brief ones.
+pub(crate) fn sections_after(
+    job: &SheetJob,
+    steps: &[Step],
+    content: &Content,
+    brief: &[SectionContent],
+) -> Vec<SectionContent> {
+    let section = |it: &offer::Kept| {
+        let from = if it.brief { brief } else { &content.sections }.get(it.section)?;
+        let entries = it.lines.iter().filter_map(|&line| from.entries.get(line)).cloned().collect();
+        Some(SectionContent { entries, ..from.clone() })
+    };
+    offer::kept(job, steps).iter().filter_map(section).collect()
 }
 
 /// Lays a sheet out.

@@ -12,6 +12,7 @@ mod ink;
 mod job;
 mod layout;
 mod make;
+mod offer;
 mod path;
 mod pdf;
 mod pictogram;
@@ -27,10 +28,11 @@ pub use display::{Alt, DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, Te
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
-pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
+pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, Output, Press, make};
+pub use make::{Artifact, Fitted, Output, Press, make, make_fitting};
+pub use offer::{Offer, Step};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
 pub use place::{TEXT_PLACES, text_place};

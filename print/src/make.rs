@@ -7,6 +7,7 @@ use crate::font::{Face, FontSet};
 use crate::ink::INK_LIMIT;
 use crate::job::SheetJob;
 use crate::layout::{self, Content};
+use crate::offer::{self, Offer, Step};
 use crate::pdf;
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
@@ -92,7 +93,34 @@ pub fn make<'a>(
     fonts: &FontSet,
     output: impl Into<Output<'a>>,
 ) -> Result<Artifact, PrintError> {
+    make_fitting(job, &Offer::default(), fonts, output).map(|fitted| fitted.artifact)
+}
+
+/// What [`make_fitting`] made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitted {
+    /// The sheet.
+    pub artifact: Artifact,
+    /// The job as printed: [`make`] makes the same bytes of it.
+    pub job: SheetJob,
+    /// How many of the steps were taken, from the first on.
+    pub taken: usize,
+}
+
+/// Lays a sheet out with as much of the job as can be read with ease, and writes one file of it.
+///
+/// Steps of the offer are taken in their order and no more than needed: those for ease to set the sheet in a
+/// comfortable size (a quarter above the floor for its viewing distance), the others to reach the floor at all. The
+/// rest is as with [`make`]; a step that would drop a hazard, or fits no line, is an error.
+pub fn make_fitting<'a>(
+    job: &SheetJob,
+    offer: &Offer,
+    fonts: &FontSet,
+    output: impl Into<Output<'a>>,
+) -> Result<Fitted, PrintError> {
+    let steps = offer.steps.as_slice();
     check::check(job)?;
+    offer::check(job, steps)?;
     let output = output.into();
     let press = match output {
         Output::Press(press) => Some((check::press(&press)?, press.ink_limit)),
@@ -100,11 +128,22 @@ pub fn make<'a>(
     };
     let setter = Typesetter::new(fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance)?;
-    let content = Content::new(job, setter)?;
+    let mut content = Content::new(job, setter)?;
+    let brief = if steps.iter().any(|step| matches!(step, Step::Brief { .. })) {
+        let brief = offer::in_brief(job, steps);
+        check::check(&brief)?;
+        Content::sections_of(&brief, setter)?
+    } else {
+        Vec::new()
+    };
+    let taken = if steps.is_empty() { 0 } else { layout::steps_needed(job, offer, &content, &brief, &code) };
+    let steps = steps.get(..taken).unwrap_or(steps);
+    content.sections = layout::sections_after(job, steps, &content, &brief);
+    let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
-    let laid_out = layout::lay_out(job, &content, &code, setter, faces)?;
+    let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
     let ink_limit = press.as_ref().map(|(_, limit)| *limit);
-    let sheet = Sheet { job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
+    let sheet = Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
     let findings = preflight(&sheet);
     let (errors, notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);
@@ -112,8 +151,9 @@ pub fn make<'a>(
         return Err(PrintError { items: errors });
     }
     let pdf = match press {
-        Some((profile, _)) => pdf::write(&laid_out.list, fonts, job, &profile),
-        None => pdf::write_web(&laid_out.list, fonts, job),
+        Some((profile, _)) => pdf::write(&laid_out.list, fonts, &job, &profile),
+        None => pdf::write_web(&laid_out.list, fonts, &job),
     };
-    Ok(Artifact { pdf, display_list: laid_out.list, preflight: notes })
+    let artifact = Artifact { pdf, display_list: laid_out.list, preflight: notes };
+    Ok(Fitted { artifact, job, taken })
 }

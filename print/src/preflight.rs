@@ -71,6 +71,29 @@ fn find(sheet: &Sheet<'_>, place: &str, item: PreflightItem) -> PreflightItem {
     item
 }
 
+/// Puts a finding where the text is that says these words in a language, or holds them; where there is none it stays
+/// without a place. By words and not by number: lines may have been left out of the job that was ordered.
+fn find_words(sheet: &Sheet<'_>, lang: &str, words: &str, item: PreflightItem) -> PreflightItem {
+    let mut whole: Vec<(&str, String)> = Vec::new();
+    for (_, page) in pages(sheet) {
+        for line in lines(page).filter(|line| line.lang == lang) {
+            match whole.iter_mut().find(|(place, _)| *place == line.place) {
+                Some((_, text)) => text.extend([line.text.as_str(), line.gap.as_str()]),
+                None => whole.push((&line.place, format!("{}{}", line.text, line.gap))),
+            }
+        }
+    }
+    let place = whole
+        .iter()
+        .find(|(_, text)| text == words)
+        .or_else(|| whole.iter().find(|(_, text)| text.contains(words)))
+        .map(|(place, _)| *place);
+    match place {
+        Some(place) => find(sheet, place, item),
+        None => item,
+    }
+}
+
 /// What a drawn thing is called in an argument: `thing:code`, `thing:picture`, `thing:area`.
 fn thing_code(what: &str) -> &'static str {
     match what {

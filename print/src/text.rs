@@ -8,6 +8,7 @@ mod breaking;
 mod characters;
 mod itemise;
 mod numbers;
+mod opportunities;
 mod paragraph;
 mod shaping;
 

@@ -61,7 +61,8 @@ fn colours_on_the_screen_are_those_of_the_list() {
 fn findings_are_boxes_on_the_preview() {
     let mut job = job("mailer-es");
     job.indicia.clear();
-    job.languages[0].sections[0].lines[0].contradicts = Some("Bolsas".into());
+    let other = job.languages[0].sections[1].lines[0].text.clone();
+    job.languages[0].sections[0].lines[0].contradicts = Some(other);
     let made = make(&job, &fonts(), PRESS_PROFILE).expect("a sheet");
     let placed = |page: usize| {
         let here = |item: &&print::PreflightItem| item.place.is_some_and(|place| place.page == page);

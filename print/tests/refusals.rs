@@ -67,21 +67,13 @@ const CASES: &[Case] = &[
         |job| job.jurisdiction.push('\u{7}'),
         &[("place", "issuer"), ("codepoint", "U+0007"), ("position", "17")],
     ),
-    (
-        "bad-character",
-        |job| job.indicia.push("a\nb".into()),
-        &[("place", "indicia:1"), ("kind", "control")],
-    ),
-    (
-        "text-empty",
-        |job| job.languages[0].sections[1].heading = "  ".into(),
-        &[("place", "heading:en:2")],
-    ),
+    ("bad-character", |job| job.indicia.push("a\nb".into()), &[("place", "indicia:1"), ("kind", "control")]),
+    ("text-empty", |job| job.languages[0].sections[1].heading = "  ".into(), &[("place", "heading:en:2")]),
     ("text-empty", |job| job.short_url.clear(), &[("place", "short-address")]),
     (
         "missing-glyph",
         |job| job.languages[0].sections[0].lines[2].text.push_str(" 漢🥫"),
-        &[("place", "line:en:1:3"), ("characters", "漢 (U+6F22), 🥫 (U+1F96B)")],
+        &[("place", "line:en:1:3"), ("lang", "en"), ("characters", "漢 (U+6F22), 🥫 (U+1F96B)")],
     ),
     (
         "pictogram-unknown",
@@ -209,6 +201,39 @@ fn a_font_or_profile_that_is_none_is_refused() {
     // A set without faces has none of the characters.
     let error = make(&job("lid-en"), &print::FontSet::new(), PRESS_PROFILE).expect_err("no fonts");
     assert!(error.items.iter().all(|item| item.code == "missing-glyph"));
+}
+
+/// A character outside the national standard that a font was cut to, or of a script that no language of the sheet
+/// writes, is named with its language, place and text; nothing is drawn as an empty box.
+#[test]
+fn missing_glyphs_name_language_place_text_and_character() {
+    for (name, lang, text, characters) in [
+        ("lid-zh", "zh-Hans", "𠮷村的瓶子", "𠮷 (U+20BB7)"),
+        ("lid-zh", "zh-Hans", "塑膠瓶", "膠 (U+81A0)"),
+        ("lid-ko", "ko", "뷁 병", "뷁 (U+BDC1)"),
+        // The same as separate letters, as some systems store it.
+        ("lid-ko", "ko", "\u{1107}\u{116F}\u{11B0} 병", "뷁 (U+BDC1)"),
+        ("lid-ko", "ko", "塑料", "塑 (U+5851), 料 (U+6599)"),
+        ("lid-hi", "hi", "बोतल ಕ", "ಕ (U+0C95)"),
+        ("lid-ru", "ru", "Бутылки → бак", "→ (U+2192)"),
+        ("lid-vi", "vi", "Chai ♻", "♻ (U+267B)"),
+    ] {
+        let mut job = job(name);
+        job.languages[0].sections[1].lines[2].text = text.to_owned();
+        let error = print_job(&job).map(|_| ()).expect_err(text);
+        let [item] = error.items.as_slice() else { panic!("{error}") };
+        well_formed(item);
+        assert_eq!(item.code, "missing-glyph", "{text}");
+        for (argument, value) in [
+            ("lang", lang),
+            ("characters", characters),
+            ("text", text),
+            ("place", &format!("line:{lang}:2:3")),
+        ] {
+            assert_eq!(item.args[argument], value, "{text}");
+        }
+        assert!(item.message.contains(characters) && item.message.contains(text), "{}", item.message);
+    }
 }
 
 /// All texts ten times as long: refused, and following the advice leads to a sheet.

@@ -41,8 +41,9 @@ fn the_fonts_needed_are_enough() {
         }
         let made = make(&job, &few, PRESS_PROFILE).expect("a sheet");
         assert!(made.pdf == artifact(name).pdf, "{name}");
-        let arabic = job.languages.iter().any(|block| block.lang == "ar");
-        assert_eq!(needed.len(), if arabic { 4 } else { 2 }, "{name}");
+        let scripts = ["ar", "hi", "zh-Hans", "ko"];
+        let own = job.languages.iter().filter(|block| scripts.contains(&block.lang.as_str())).count();
+        assert_eq!(needed.len(), 2 + 2 * own, "{name}");
     }
 }
 
@@ -170,7 +171,7 @@ fn the_preview_draws_every_glyph() {
 }
 
 fn words(script: &'static str) -> impl Strategy<Value = String> {
-    prop::collection::vec(script, 1..7).prop_map(|words| words.join(" "))
+    prop::collection::vec(spiced(script), 1..7).prop_map(|words| words.join(" "))
 }
 
 fn block(
@@ -219,25 +220,43 @@ fn block(
     )
 }
 
+/// The languages of the random jobs, each with an expression for its words: twelve languages need no more scripts.
+const SCRIPTS: [(&str, &str); 8] = [
+    ("en", "[A-Za-z]{1,14}"),
+    ("es", "[A-Za-zÁÉñüşç]{1,14}"),
+    ("vi", "[A-Za-zăđơưẤộệỷ]{1,7}"),
+    ("ru", "[А-Яа-яё]{1,14}"),
+    ("ar", "[ء-غف-ي]{1,10}"),
+    ("hi", "([क-ह](्[क-ह])?[ािीुूेैोौंँ]?){1,6}"),
+    (
+        "zh",
+        "[塑料瓶和罐食品饮玻璃纸板请压平邮件杂志盒干净的铝箔报空杯袋薄膜泡沫电线软管物液体衣服盘子，、。：]{1,9}",
+    ),
+    ("ko", "[재활용수거함플라스틱병과통식품캔음료유리단지납작하게접은골판종이우편물잡팩기와뚜껑깨끗한]{1,6}"),
+];
+
+/// A word of another script or digits, as sheets have them everywhere.
+fn spiced(script: &'static str) -> BoxedStrategy<String> {
+    prop_oneof![
+        8 => script.prop_map(|word: String| word),
+        1 => "(PET|PP|HDPE) [1-7]",
+        1 => "[0-9]{1,3} (kg|gal|lb)",
+        1 => "\\([A-Za-z]{2,5}\\)",
+        1 => "[ء-غف-ي]{2,6}",
+        1 => Just("555-0142".to_owned()),
+    ]
+    .boxed()
+}
+
 fn jobs() -> impl Strategy<Value = SheetJob> {
-    let latin = "[A-Za-zÁÉñüşžẤộ]{1,14}";
-    let arabic = "[ء-غف-ي]{1,10}";
-    (prop::collection::vec(1_usize..9, 1..5), any::<bool>(), 0_usize..4, 300.0_f64..1200.0)
-        .prop_flat_map(move |(shape, lid, mix, distance)| {
-            let blocks: BoxedStrategy<Vec<LanguageBlock>> = match mix {
-                0 => block("en", latin, shape).prop_map(|b| vec![b]).boxed(),
-                1 => block("ar", arabic, shape).prop_map(|b| vec![b]).boxed(),
-                2 => (block("ar", arabic, shape.clone()), block("en", latin, shape))
-                    .prop_map(|(a, b)| vec![a, b])
-                    .boxed(),
-                _ => (
-                    block("en", latin, shape.clone()),
-                    block("es", latin, shape.clone()),
-                    block("ar", arabic, shape),
-                )
-                    .prop_map(|(a, b, c)| vec![a, b, c])
-                    .boxed(),
-            };
+    let shape = prop::collection::vec(1_usize..9, 1..5);
+    let languages = prop::sample::subsequence(SCRIPTS.to_vec(), 1..=4).prop_shuffle();
+    (shape, languages, any::<bool>(), 300.0_f64..1200.0)
+        .prop_flat_map(|(shape, languages, lid, distance)| {
+            let blocks: Vec<BoxedStrategy<LanguageBlock>> = languages
+                .into_iter()
+                .map(|(lang, script)| block(lang, script, shape.clone()).boxed())
+                .collect();
             (blocks, Just(lid), Just(distance))
         })
         .prop_map(|(languages, lid, distance)| {
@@ -247,6 +266,23 @@ fn jobs() -> impl Strategy<Value = SheetJob> {
             job.viewing_distance = print::Mm(distance);
             job
         })
+}
+
+/// What a job that is whole in itself may be refused for.
+const TOO_MUCH: [&str; 3] = ["text-too-long", "word-too-wide", "too-many-lines"];
+
+/// Something that does not belong into a text, and what is said of it.
+fn spoilers() -> impl Strategy<Value = (String, &'static [&'static str])> {
+    const CHARACTER: &[&str] = &["bad-character"];
+    const GLYPH: &[&str] = &["missing-glyph"];
+    prop_oneof![
+        prop::char::range('\0', '\u{1F}').prop_map(|c| (c.to_string(), CHARACTER)),
+        prop::char::range('\u{202A}', '\u{202E}').prop_map(|c| (c.to_string(), CHARACTER)),
+        prop::char::range('\u{1F300}', '\u{1F64F}').prop_map(|c| (c.to_string(), GLYPH)),
+        "[あ-んก-ฮ]{1,3}".prop_map(|text| (text, GLYPH)),
+        "[A-Z]{300}".prop_map(|text| (text, &["word-too-wide"] as &[&str])),
+        "([a-z]{3,9} ){2000}".prop_map(|text| (text, &["text-too-long", "too-many-lines"] as &[&str])),
+    ]
 }
 
 proptest! {
@@ -259,12 +295,26 @@ proptest! {
             Ok(made) => sound(&job, &made.display_list),
             Err(error) => {
                 for item in &error.items {
-                    prop_assert!(
-                        ["text-too-long", "word-too-wide", "too-many-lines"].contains(&item.code.as_str()),
-                        "{}", item.message
-                    );
+                    prop_assert!(TOO_MUCH.contains(&item.code.as_str()), "{}", item.message);
                 }
             }
         }
+    }
+
+    /// A text with something in it that can't be printed is refused, and the error says which language and line.
+    #[test]
+    fn what_cannot_be_printed_is_named(job in jobs(), (spoiler, codes) in spoilers(), lang in 0_usize..4) {
+        let mut job = job;
+        let lang = lang % job.languages.len();
+        let block = &mut job.languages[lang];
+        block.sections[0].lines[0].text.push_str(&spoiler);
+        let place = format!("line:{}:1:1", block.lang);
+        let error = print_job(&job).map(|_| ()).expect_err("it can't be printed");
+        let told = error.items.iter().any(|item| {
+            codes.contains(&item.code.as_str()) && (item.args.get("place") == Some(&place) || item.code == "too-many-lines")
+        });
+        // A job that would not have fitted anyway may be refused for another of its lines first.
+        let anyway = error.items.iter().any(|item| TOO_MUCH.contains(&item.code.as_str()));
+        prop_assert!(told || (anyway && TOO_MUCH.contains(&codes[0])), "{error}");
     }
 }

@@ -3,7 +3,7 @@
 
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
-use lidleaf::sheets::{self, SheetProblem, SheetWanted};
+use lidleaf::sheets::{self, AsMade, SheetProblem, SheetWanted};
 use lidleaf::{Words as SheetWords, preflight_words};
 use locales::{DateStyle, Lang, Messages, t};
 use print::{INK_LIMIT, PreflightItem, Severity, SheetKind};
@@ -53,9 +53,10 @@ struct Press {
     /// The most ink the shop's paper takes, as typed.
     ink_limit: RwSignal<String>,
     problem: RwSignal<Option<String>>,
-    shortened: RwSignal<Vec<(String, f64)>>,
-    /// What the register would keep of the sheet made last.
-    printed: RwSignal<PrintedSheet>,
+    /// The sheet ordered last, with everything it might say.
+    ordered: StoredValue<Option<sheets::Sheet>>,
+    /// What became of it: what was left out, and what the register would keep.
+    as_made: RwSignal<AsMade>,
 }
 
 impl Press {
@@ -74,8 +75,8 @@ impl Press {
             profile: StoredValue::new_local(None),
             ink_limit: RwSignal::new(INK_LIMIT.to_string()),
             problem: RwSignal::new(None),
-            shortened: RwSignal::new(Vec::new()),
-            printed: RwSignal::new(PrintedSheet::default()),
+            ordered: StoredValue::new(None),
+            as_made: RwSignal::new(AsMade::default()),
         }
     }
 
@@ -92,9 +93,9 @@ impl Press {
         spawn_local(async move {
             match job(self.desk, &wanted).await {
                 Ok(Ok(sheet)) => {
-                    self.shortened.set(sheet.shortened);
-                    self.printed.set(sheet.printed);
-                    let order = Order { number, job: sheet.job, ink_limit };
+                    let order =
+                        Order { number, job: sheet.job.clone(), offer: sheet.offer.clone(), ink_limit };
+                    self.ordered.set_value(Some(sheet));
                     let order = JsValue::from_str(&serde_json::to_string(&order).unwrap_or_default());
                     let profile =
                         self.profile.with_value(|bytes| bytes.clone().map_or(JsValue::NULL, JsValue::from));
@@ -158,6 +159,9 @@ impl Press {
                 self.has_web.set(web.is_some());
                 self.web.set_value(web);
                 self.progress.set(if made.no_fonts { Progress::Unreachable } else { Progress::Done });
+                let as_made =
+                    self.ordered.with_value(|it| it.as_ref().map(|sheet| sheet.as_made(made.taken)));
+                self.as_made.set(as_made.unwrap_or_default());
                 self.made.set(made);
             }
         }
@@ -223,7 +227,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         sheet: SheetKind::CartLid,
         stream,
         zone: String::new(),
-        languages: [first(0), first(1), first(2)],
+        languages: std::array::from_fn(first),
     });
     let make = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
@@ -255,10 +259,11 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
         .collect();
     type Set = fn(&mut Wanted, String);
-    let setters: [(&'static str, Set); 3] = [
+    let setters: [(&'static str, Set); sheets::MOST_LANGUAGES] = [
         ("print-language-1", |all, v| all.languages[0] = v),
         ("print-language-2", |all, v| all.languages[1] = v),
         ("print-language-3", |all, v| all.languages[2] = v),
+        ("print-language-4", |all, v| all.languages[3] = v),
     ];
     let pickers = setters
         .into_iter()
@@ -319,7 +324,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
 fn Register(desk: Desk, press: Press) -> impl IntoView {
     let copies = RwSignal::new(String::new());
     let note = move |_| {
-        let sheet = press.printed.get_untracked();
+        let sheet = press.as_made.get_untracked().printed;
         let count = copies.with_untracked(|text| text.trim().parse().unwrap_or_default());
         desk.edit("printed", move |program| {
             let id = program.free_printed_id(&sheet);
@@ -484,8 +489,8 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
     move || {
         // As the worker sorted them: the marks on the previews are numbered so.
         let items: Vec<PreflightItem> = press.made.get().preflight;
+        let AsMade { mut shortened, left_out, hazards_in_brief, .. } = press.as_made.get();
         // Those that preflight has not told of already.
-        let mut shortened = press.shortened.get();
         shortened.retain(|(_, fidelity)| *fidelity >= guide_data::FAITHFUL);
         if items.is_empty() && shortened.is_empty() {
             return ().into_any();
@@ -525,12 +530,19 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
                 view! { <li>{t!(m, "print-shortened", item = w.item(&item), percent = share)}</li> }
             })
             .collect_view();
+        let names: Vec<String> = left_out.iter().map(|item| w.item(item)).collect();
+        let gone = (!names.is_empty()).then(|| t!(m, "print-left-out", items = m.list_and(&names)));
+        let brief = hazards_in_brief.then(|| t!(m, "print-hazards-in-brief"));
         view! {
             <section id="preflight" aria-labelledby="preflight-title">
                 <h2 id="preflight-title">{t!(m, "preflight-title")}</h2>
                 {against}
                 <ul class="findings">{rows}</ul>
-                <ul class="shortened">{short}</ul>
+                <ul class="shortened">
+                    {gone.map(|text| view! { <li id="print-left-out">{text}</li> })}
+                    {brief.map(|text| view! { <li>{text}</li> })}
+                    {short}
+                </ul>
             </section>
         }
         .into_any()

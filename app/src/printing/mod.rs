@@ -18,6 +18,8 @@ pub(crate) mod messages {
         pub(crate) job: print::SheetJob,
         /// The most ink the shop's paper takes, in per cent.
         pub(crate) ink_limit: u16,
+        /// What may be left out of it.
+        pub(crate) offer: print::Offer,
     }
 
     /// What came of it. The files themselves, for the press and for the web, travel beside this, as bytes.
@@ -27,6 +29,8 @@ pub(crate) mod messages {
         pub(crate) number: u32,
         /// Everything preflight found, errors first; the places in the previews are numbered as they stand here.
         pub(crate) preflight: Vec<print::PreflightItem>,
+        /// How many steps of the offer were taken.
+        pub(crate) taken: usize,
         /// A preview of each page, as SVG.
         pub(crate) previews: Vec<String>,
         /// The fonts did not arrive: nothing was made.

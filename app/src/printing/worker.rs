@@ -1,7 +1,9 @@
 //! The worker's side.
 
 use js_sys::{Array, Uint8Array};
-use print::{FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, svg_with_findings};
+use print::{
+    FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, make_fitting, svg_with_findings,
+};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::DedicatedWorkerGlobalScope as Scope;
@@ -42,8 +44,20 @@ async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
         Some(Err(problem)) => made.preflight = problem.items,
         Some(Ok(fonts)) => {
             let profile = profile.as_deref().unwrap_or(PRESS_PROFILE);
-            let for_press = make(&order.job, &fonts, Press { profile, ink_limit: order.ink_limit });
-            let for_web = make(&order.job, &fonts, Output::Web);
+            let for_press =
+                make_fitting(&order.job, &order.offer, &fonts, Press { profile, ink_limit: order.ink_limit });
+            let for_web = match &for_press {
+                // What was left out of the one is left out of the other.
+                Ok(fitted) => make(&fitted.job, &fonts, Output::Web),
+                Err(_) => make_fitting(&order.job, &order.offer, &fonts, Output::Web).map(|fitted| {
+                    made.taken = fitted.taken;
+                    fitted.artifact
+                }),
+            };
+            let for_press = for_press.map(|fitted| {
+                made.taken = fitted.taken;
+                fitted.artifact
+            });
             let (press_items, web_items);
             (press, press_items) = told(&for_press);
             (web, web_items) = told(&for_web);

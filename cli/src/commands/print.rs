@@ -16,7 +16,7 @@ use crate::preflight::preflight_words as message;
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
-use crate::sheets::{self, Sheet, SheetProblem, SheetWanted};
+use crate::sheets::{self, AsMade, SheetProblem, SheetWanted};
 use crate::words::Words;
 
 pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
@@ -59,13 +59,16 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
         }),
         OutputAsked::Web => Output::Web,
     };
-    let made = print::bundled_fonts().and_then(|fonts| print::make(&sheet.job, &fonts, output));
-    let (pdf, preflight) = match made {
-        Ok(artifact) => (Some(artifact.pdf), artifact.preflight),
-        Err(error) => (None, error.items),
+    let made = print::bundled_fonts()
+        .and_then(|fonts| print::make_fitting(&sheet.job, &sheet.offer, &fonts, output));
+    let (pdf, preflight, job, taken) = match made {
+        Ok(fitted) => (Some(fitted.artifact.pdf), fitted.artifact.preflight, fitted.job, fitted.taken),
+        Err(error) => (None, error.items, sheet.job.clone(), 0),
     };
+    let sheet = sheet.as_made(taken);
     let stopped = preflight.iter().any(|item| item.severity == Severity::Error);
-    let mut told = Told { sheet: &sheet, preflight: &preflight, file: None, bytes: None, registered: None };
+    let mut told =
+        Told { sheet: &sheet, job: &job, preflight: &preflight, file: None, bytes: None, registered: None };
     if let Some(pdf) = pdf.filter(|_| !stopped) {
         let file = place(args.out.as_deref(), &program.id, &wanted, &tags, output == Output::Web);
         files::write(&file, &pdf)?;
@@ -149,7 +152,8 @@ fn place(
 
 /// What came of it.
 struct Told<'a> {
-    sheet: &'a Sheet,
+    sheet: &'a AsMade,
+    job: &'a print::SheetJob,
     preflight: &'a [PreflightItem],
     file: Option<PathBuf>,
     bytes: Option<Vec<u8>>,
@@ -168,6 +172,8 @@ struct Json<'a> {
     registered: Option<&'a str>,
     preflight: Vec<Item<'a>>,
     shortened: Vec<Shortened<'a>>,
+    left_out: &'a [String],
+    hazards_in_brief: bool,
     job: &'a print::SheetJob,
 }
 
@@ -204,7 +210,9 @@ impl Told<'_> {
                 .iter()
                 .map(|(item, fidelity)| Shortened { item, fidelity: *fidelity })
                 .collect(),
-            job: &self.sheet.job,
+            left_out: &self.sheet.left_out,
+            hazards_in_brief: self.sheet.hazards_in_brief,
+            job: self.job,
         })
     }
 
@@ -225,6 +233,18 @@ impl Told<'_> {
             // Rounded down: "100%" would deny what the line is here to say.
             let share = messages.percent((fidelity * 100.0).floor() / 100.0, 0);
             lines.push(t!(messages, "cli-sheet-shortened", item = name, percent = share));
+        }
+        if !self.sheet.left_out.is_empty() {
+            let names: Vec<String> = self
+                .sheet
+                .left_out
+                .iter()
+                .map(|item| words.map_or_else(|| item.clone(), |words| words.item(item)))
+                .collect();
+            lines.push(t!(messages, "cli-sheet-left-out", items = messages.list_and(&names)));
+        }
+        if self.sheet.hazards_in_brief {
+            lines.push(t!(messages, "cli-sheet-hazards-in-brief"));
         }
         let count = |severity| self.preflight.iter().filter(|item| item.severity == severity).count();
         let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));

@@ -3,8 +3,9 @@
 use skrifa::instance::{LocationRef, Size};
 use skrifa::outline::{DrawSettings, OutlinePen};
 use skrifa::raw::TableProvider as _;
-use skrifa::{FontRef, GlyphId, MetadataProvider as _};
+use skrifa::{FontRef, GlyphId, MetadataProvider as _, Tag};
 
+use super::Script;
 use crate::finding::{PreflightItem, PrintError};
 use crate::path::PathOp;
 use crate::unit::{Point, Pt};
@@ -36,7 +37,7 @@ impl FontSet {
         Self { faces: Vec::new() }
     }
 
-    /// Adds a TrueType face. Fails on a file that is no such font, or whose licence bits forbid embedding.
+    /// Adds a face with TrueType or CFF outlines. Fails on a file that is no such font, or whose licence bits forbid embedding.
     pub fn add(&mut self, family: &str, weight: Weight, bytes: Vec<u8>) -> Result<(), PrintError> {
         self.faces.push(Face::read(family, weight, bytes)?);
         Ok(())
@@ -51,12 +52,24 @@ impl FontSet {
     }
 }
 
+/// How a face's outlines are kept, on which depends how a file embeds them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Outlines {
+    /// Quadratic curves in `glyf`.
+    TrueType,
+    /// Cubic curves in `CFF`.
+    Cff,
+}
+
 /// One face.
 #[derive(Clone)]
 pub(crate) struct Face {
     pub(crate) family: String,
     pub(crate) weight: Weight,
     pub(crate) bytes: Vec<u8>,
+    pub(crate) outlines: Outlines,
+    /// The scripts whose letters it has.
+    scripts: Vec<Script>,
     /// Units to the em.
     pub(crate) units: f64,
     /// Height of capitals, in ems.
@@ -76,7 +89,7 @@ impl Face {
                 PreflightItem::error(
                     "font-unreadable",
                     format!(
-                        "the font file for “{family}” can't be read: it is not a whole TrueType font; \
+                        "the font file for “{family}” can't be read: it is not a whole OpenType font; \
                          fetch or build it again"
                     ),
                 )
@@ -86,8 +99,12 @@ impl Face {
         let font = FontRef::new(&bytes).map_err(|_| broken())?;
         let metrics = font.metrics(Size::unscaled(), LocationRef::default());
         let head = font.head().map_err(|_| broken())?;
-        // The subsetter and the writer take TrueType outlines only.
-        font.glyf().map_err(|_| broken())?;
+        let outlines = match (font.glyf(), font.cff()) {
+            (Ok(_), _) => Outlines::TrueType,
+            (Err(_), Ok(_)) => Outlines::Cff,
+            // Outlines that vary, and pictures, can't be embedded.
+            (Err(_), Err(_)) => return Err(broken()),
+        };
         if metrics.units_per_em == 0 {
             return Err(broken());
         }
@@ -104,10 +121,15 @@ impl Face {
         let bbox = [head.x_min(), head.y_min(), head.x_max(), head.y_max()].map(f64::from);
         let cap_height = metrics.cap_height.map_or(0.7, |height| f64::from(height) / units);
         let (ascent, descent) = (f64::from(metrics.ascent), f64::from(metrics.descent));
+        let letters = font.charmap();
+        let scripts =
+            Script::ALL.into_iter().filter(|script| letters.map(script.sample()).is_some()).collect();
         let shaper = harfrust::Font::new(bytes.clone(), 0).ok_or_else(broken)?;
         Ok(Self {
             family: family.to_owned(),
             weight,
+            outlines,
+            scripts,
             units,
             cap_height,
             ascent,
@@ -130,6 +152,11 @@ impl Face {
     /// The face's tables. `read` has opened the same bytes before, so this finds them too.
     fn tables(&self) -> Option<FontRef<'_>> {
         FontRef::new(&self.bytes).ok()
+    }
+
+    /// Whether the face has a script's letters.
+    pub(crate) fn writes(&self, script: Script) -> bool {
+        self.scripts.contains(&script)
     }
 
     /// Whether the face has a glyph for a character.
@@ -173,6 +200,12 @@ impl Face {
         }
         pen.0
     }
+}
+
+/// The `CFF` table of an OpenType font, which is what a PDF embeds of one.
+pub(crate) fn cff_table(font: &[u8]) -> Option<Vec<u8>> {
+    let font = FontRef::new(font).ok()?;
+    font.table_data(Tag::new(b"CFF ")).map(|table| table.as_bytes().to_vec())
 }
 
 /// Collects an outline; quadratic curves become the cubic ones that PDF and the display list know.

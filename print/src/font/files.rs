@@ -1,6 +1,6 @@
 //! The fonts that come with the project, and which of them a job needs.
 
-use super::Weight;
+use super::{Script, Weight};
 use crate::job::{Direction, SheetJob};
 
 /// A font file in `print/fonts`.
@@ -12,26 +12,26 @@ pub struct FontFile {
     pub family: &'static str,
     /// The weight.
     pub weight: Weight,
-    /// Whether every job needs it; the others are for the Arabic script.
-    pub always: bool,
+    /// The script it is for; none for the one that every job needs.
+    pub script: Option<Script>,
+}
+
+const fn font(file: &'static str, family: &'static str, weight: Weight, script: Option<Script>) -> FontFile {
+    FontFile { file, family, weight, script }
 }
 
 /// Every bundled file, in the order in which they are asked for a character.
-pub const FONT_FILES: [FontFile; 4] = [
-    FontFile { file: "NotoSans-Regular.ttf", family: "Noto Sans", weight: Weight::Regular, always: true },
-    FontFile { file: "NotoSans-Bold.ttf", family: "Noto Sans", weight: Weight::Bold, always: true },
-    FontFile {
-        file: "NotoSansArabic-Regular.ttf",
-        family: "Noto Sans Arabic",
-        weight: Weight::Regular,
-        always: false,
-    },
-    FontFile {
-        file: "NotoSansArabic-Bold.ttf",
-        family: "Noto Sans Arabic",
-        weight: Weight::Bold,
-        always: false,
-    },
+pub const FONT_FILES: [FontFile; 10] = [
+    font("NotoSans-Regular.ttf", "Noto Sans", Weight::Regular, None),
+    font("NotoSans-Bold.ttf", "Noto Sans", Weight::Bold, None),
+    font("NotoSansArabic-Regular.ttf", "Noto Sans Arabic", Weight::Regular, Some(Script::Arabic)),
+    font("NotoSansArabic-Bold.ttf", "Noto Sans Arabic", Weight::Bold, Some(Script::Arabic)),
+    font("NotoSansDevanagari-Regular.ttf", "Noto Sans Devanagari", Weight::Regular, Some(Script::Devanagari)),
+    font("NotoSansDevanagari-Bold.ttf", "Noto Sans Devanagari", Weight::Bold, Some(Script::Devanagari)),
+    font("NotoSansSC-Regular.otf", "Noto Sans CJK SC", Weight::Regular, Some(Script::Han)),
+    font("NotoSansSC-Bold.otf", "Noto Sans CJK SC", Weight::Bold, Some(Script::Han)),
+    font("NotoSansKR-Regular.otf", "Noto Sans CJK KR", Weight::Regular, Some(Script::Hangul)),
+    font("NotoSansKR-Bold.otf", "Noto Sans CJK KR", Weight::Bold, Some(Script::Hangul)),
 ];
 
 /// The bundled files this job needs, in order: the browser fetches these and no more.
@@ -39,24 +39,29 @@ pub const FONT_FILES: [FontFile; 4] = [
 /// A job made with these has the same bytes as one made with all of them, since a face that has none of the
 /// job's characters is never asked.
 pub fn fonts_needed(job: &SheetJob) -> Vec<FontFile> {
-    let arabic = job.languages.iter().any(|block| block.direction == Direction::Rtl)
-        || job.strings().any(|text| text.chars().any(is_arabic));
-    FONT_FILES.into_iter().filter(|file| file.always || arabic).collect()
-}
-
-/// Unicode's Arabic blocks: Arabic, Supplement, Extended-B and -A, Presentation Forms-A and -B.
-fn is_arabic(c: char) -> bool {
-    matches!(c, '\u{600}'..='\u{6FF}' | '\u{750}'..='\u{77F}' | '\u{870}'..='\u{8FF}' | '\u{FB50}'..='\u{FDFF}' | '\u{FE70}'..='\u{FEFE}')
+    let mut scripts: Vec<Script> = Vec::new();
+    for block in &job.languages {
+        scripts.extend(Script::of_language(&block.lang));
+        scripts.extend((block.direction == Direction::Rtl).then_some(Script::Arabic));
+    }
+    scripts.extend(job.strings().flat_map(str::chars).filter_map(Script::of));
+    FONT_FILES.into_iter().filter(|file| file.script.is_none_or(|script| scripts.contains(&script))).collect()
 }
 
 /// The bundled fonts themselves, for programs that carry them.
 #[cfg(feature = "bundled")]
 pub fn bundled_fonts() -> Result<super::FontSet, crate::finding::PrintError> {
-    const BYTES: [&[u8]; 4] = [
+    const BYTES: [&[u8]; FONT_FILES.len()] = [
         include_bytes!("../../fonts/NotoSans-Regular.ttf"),
         include_bytes!("../../fonts/NotoSans-Bold.ttf"),
         include_bytes!("../../fonts/NotoSansArabic-Regular.ttf"),
         include_bytes!("../../fonts/NotoSansArabic-Bold.ttf"),
+        include_bytes!("../../fonts/NotoSansDevanagari-Regular.ttf"),
+        include_bytes!("../../fonts/NotoSansDevanagari-Bold.ttf"),
+        include_bytes!("../../fonts/NotoSansSC-Regular.otf"),
+        include_bytes!("../../fonts/NotoSansSC-Bold.otf"),
+        include_bytes!("../../fonts/NotoSansKR-Regular.otf"),
+        include_bytes!("../../fonts/NotoSansKR-Bold.otf"),
     ];
     let mut set = super::FontSet::new();
     for (file, bytes) in FONT_FILES.iter().zip(BYTES) {

@@ -1,5 +1,7 @@
 //! A job's words, shaped and measured once for every size that will be tried.
 
+use std::rc::Rc;
+
 use crate::display::Alt;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
@@ -10,20 +12,22 @@ use crate::place::{
 };
 use crate::text::{Paragraph, Typesetter, Words};
 
-/// One line in all languages.
+/// One line in all languages. Cheap to clone, as sections are: copyfit tries many choices of them.
+#[derive(Clone)]
 pub(crate) struct Entry {
     pub(crate) pictogram: Option<String>,
     pub(crate) hazard: bool,
     /// What its picture shows, in the first language that says so.
     pub(crate) alt: Option<Alt>,
     /// A paragraph per language.
-    pub(crate) words: Vec<Paragraph>,
+    pub(crate) words: Rc<[Paragraph]>,
 }
 
 /// One section in all languages.
+#[derive(Clone)]
 pub(crate) struct SectionContent {
     pub(crate) tone: Tone,
-    pub(crate) headings: Vec<Paragraph>,
+    pub(crate) headings: Rc<[Paragraph]>,
     pub(crate) entries: Vec<Entry>,
 }
 
@@ -124,6 +128,16 @@ impl Content {
         }
     }
 
+    /// The words of a job's sections alone.
+    pub(crate) fn sections_of(
+        job: &SheetJob,
+        setter: Typesetter<'_>,
+    ) -> Result<Vec<SectionContent>, PrintError> {
+        let mut make = Builder { setter, errors: Vec::new() };
+        let sections = section_paragraphs(&mut make, job);
+        if make.errors.is_empty() { Ok(sections) } else { Err(PrintError { items: make.errors }) }
+    }
+
     pub(crate) fn mirrored(&self) -> bool {
         self.direction == Direction::Rtl
     }
@@ -154,28 +168,37 @@ fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionCont
     let Some(first) = job.languages.first() else { return Vec::new() };
     let mut sections = Vec::new();
     for (s, leading) in first.sections.iter().enumerate() {
-        let mut section = SectionContent { tone: leading.tone, headings: Vec::new(), entries: Vec::new() };
-        for line in &leading.lines {
-            let (pictogram, hazard) = (line.pictogram.clone(), line.hazard);
-            section.entries.push(Entry { pictogram, hazard, alt: None, words: Vec::new() });
-        }
+        let mut headings = Vec::new();
+        let mut alts: Vec<Option<Alt>> = leading.lines.iter().map(|_| None).collect();
+        let mut lines: Vec<Vec<Paragraph>> = leading.lines.iter().map(|_| Vec::new()).collect();
         for block in &job.languages {
             let (lang, direction) = (block.lang.as_str(), Some(block.direction));
             let Some(own) = block.sections.get(s) else { continue };
             let place = heading(lang, s + 1);
             let words = Words { text: &own.heading, lang, direction, align: None, place: &place };
-            section.headings.extend(make.paragraph(words, Weight::Bold));
-            for (l, (entry, line)) in section.entries.iter_mut().zip(&own.lines).enumerate() {
+            headings.extend(make.paragraph(words, Weight::Bold));
+            for (l, ((paragraphs, alt), line)) in lines.iter_mut().zip(&mut alts).zip(&own.lines).enumerate()
+            {
                 let place = self::line(lang, s + 1, l + 1);
-                if entry.alt.is_none() {
-                    entry.alt = said(lang, &line.alt);
+                if alt.is_none() {
+                    *alt = said(lang, &line.alt);
                 }
-                let weight = if entry.hazard { Weight::Bold } else { Weight::Regular };
+                let weight = if line.hazard { Weight::Bold } else { Weight::Regular };
                 let words = Words { text: &line.text, lang, direction, align: None, place: &place };
-                entry.words.extend(make.paragraph(words, weight));
+                paragraphs.extend(make.paragraph(words, weight));
             }
         }
-        sections.push(section);
+        let entries = leading.lines.iter().zip(alts).zip(lines).map(|((line, alt), words)| Entry {
+            pictogram: line.pictogram.clone(),
+            hazard: line.hazard,
+            alt,
+            words: words.into(),
+        });
+        sections.push(SectionContent {
+            tone: leading.tone,
+            headings: headings.into(),
+            entries: entries.collect(),
+        });
     }
     sections
 }
@@ -217,10 +240,10 @@ impl Content {
     /// Every paragraph a face is made of, in the job's order.
     pub(crate) fn paragraphs(&self) -> Vec<&Paragraph> {
         let mut all: Vec<&Paragraph> = vec![&self.issuer];
-        all.extend(&self.titles);
+        all.extend(self.titles.iter());
         for section in &self.sections {
-            all.extend(&section.headings);
-            all.extend(section.entries.iter().flat_map(|entry| &entry.words));
+            all.extend(section.headings.iter());
+            all.extend(section.entries.iter().flat_map(|entry| entry.words.iter()));
         }
         all.extend(self.scans.iter().flatten());
         all.extend(self.feet.iter().flatten());

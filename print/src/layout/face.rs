@@ -2,8 +2,8 @@
 
 use super::advice;
 use super::band::Band;
-use super::content::Content;
-use super::fit::{Trial, Wide, floor_for, sizes};
+use super::content::{Content, SectionContent};
+use super::fit::{Trial, Wide, comfortable_for, floor_for, largest_fitting, sizes};
 use super::footer::Footer;
 use super::pen::Pen;
 use super::section::{Scale, SectionPlan};
@@ -13,7 +13,7 @@ use crate::job::SheetJob;
 use crate::qr::Code;
 use crate::sheet::PageGeometry;
 use crate::text::{Typesetter, count};
-use crate::unit::{Point, Pt, Rect};
+use crate::unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The largest body type tried. Ours: above it words push the pictures, which carry the label, off the sheet.
 const LARGEST: Pt = Pt(18.0);
@@ -56,6 +56,7 @@ fn section_gap(size: Pt) -> Pt {
 impl FacePlan {
     fn plan(
         content: &Content,
+        sections: &[SectionContent],
         code: &Code,
         trial: &Trial,
         safe: Rect,
@@ -66,7 +67,7 @@ impl FacePlan {
         let band = Band::plan(content, trial, safe.width, size)?;
         let footer = Footer::plan(content, code, trial, safe.width, size)?;
         let gap = section_gap(size);
-        let (leading, trailing) = content.sections.split_at_checked(spread.leading).unwrap_or((&[], &[]));
+        let (leading, trailing) = sections.split_at_checked(spread.leading).unwrap_or((&[], &[]));
         let first = if trailing.is_empty() { safe.width } else { (safe.width - gap) * spread.share };
         let mut columns = Vec::new();
         let mut tallest = Pt::ZERO;
@@ -75,16 +76,22 @@ impl FacePlan {
             if sections.is_empty() {
                 continue;
             }
-            let plans: Vec<SectionPlan> = sections
-                .iter()
-                .map(|section| SectionPlan::plan(section, trial, width, scale))
-                .collect::<Result<_, _>>()?;
+            let plans = SectionPlan::plan_all(sections, trial, width, scale)?;
             let gaps = gap * count(plans.len().saturating_sub(1));
             tallest = tallest.max(plans.iter().map(|plan| plan.height).sum::<Pt>() + gaps);
             columns.push((x, width, plans));
         }
         let left = safe.height - band.height - footer.height - tallest - gap * 2.0;
         Ok(Self { band, columns, footer, scale, left })
+    }
+
+    /// By how much the columns differ in height.
+    fn uneven(&self) -> Pt {
+        let heights = || {
+            let columns = self.columns.iter();
+            columns.map(|(_, _, plans)| plans.iter().map(|plan| plan.height).sum::<Pt>())
+        };
+        heights().fold(Pt::ZERO, Pt::max) - heights().reduce(Pt::min).unwrap_or(Pt::ZERO)
     }
 
     fn draw(&self, content: &Content, code: &Code, pen: &mut Pen<'_>, safe: Rect, bleed: Rect) {
@@ -94,12 +101,15 @@ impl FacePlan {
         let top = safe.y + self.band.height + gap;
         let room = safe.bottom() - self.footer.height - gap - top;
         let mut sections = content.sections.iter();
+        let rows = |plans: &[SectionPlan]| count(plans.iter().map(SectionPlan::rows).sum::<usize>().max(1));
+        let used = |plans: &[SectionPlan]| {
+            plans.iter().map(|plan| plan.height).sum::<Pt>() + gap * count(plans.len().saturating_sub(1))
+        };
+        // What is left goes into the rows, but not so much that they fall apart; columns end at one height.
+        let filled = |plans: &[SectionPlan]| (used(plans) + size * 1.6 * rows(plans)).min(room);
+        let height = self.columns.iter().map(|(_, _, plans)| filled(plans)).fold(Pt::ZERO, Pt::max);
         for (x, _, plans) in &self.columns {
-            let gaps = gap * count(plans.len().saturating_sub(1));
-            let used = plans.iter().map(|plan| plan.height).sum::<Pt>() + gaps;
-            let rows = count(plans.iter().map(SectionPlan::rows).sum::<usize>().max(1));
-            // What is left goes into the rows, but not so much that they fall apart.
-            let extra = ((room - used) / rows).min(size * 1.6).max(Pt::ZERO);
+            let extra = ((height - used(plans)) / rows(plans)).max(Pt::ZERO);
             let mut y = top;
             for plan in plans {
                 let Some(section) = sections.next() else { break };
@@ -108,6 +118,53 @@ impl FacePlan {
         }
         self.footer.draw(content, code, pen, safe);
     }
+}
+
+/// A page and how far away it is read.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Room<'a> {
+    pub(super) geometry: &'a PageGeometry,
+    pub(super) distance: Mm,
+}
+
+/// The fewest steps that make a face fit: `after` gives the sections after so many steps, of which the first number
+/// may be taken for ease and the second at all.
+///
+/// The comfortable size is tried first, then one halfway to the floor, and then the floor itself. Where not even that
+/// fits all steps are taken, and laying the face out says what to shorten.
+pub(super) fn fewest(
+    content: &Content,
+    code: &Code,
+    room: Room<'_>,
+    (for_ease, all): (usize, usize),
+    after: impl Fn(usize) -> Vec<SectionContent>,
+) -> usize {
+    let safe = room.geometry.safe_area();
+    let whole = Trial::default();
+    let (floor, comfortable) = (floor_for(room.distance), comfortable_for(room.distance));
+    let tries =
+        [(comfortable, for_ease), ((comfortable + floor) / 2.0, for_ease), (floor, for_ease), (floor, all)];
+    for (size, most) in tries {
+        let scale = Scale::new(size, SMALLEST_PICTURES);
+        let fits = |taken: usize| {
+            let sections = after(taken);
+            spreads(room.geometry, sections.len()).into_iter().any(|spread| {
+                FacePlan::plan(content, &sections, code, &whole, safe, spread, scale)
+                    .is_ok_and(|plan| plan.left >= Pt::ZERO)
+            })
+        };
+        if !fits(most) {
+            continue;
+        }
+        // Every step makes room, so what fits after some fits after more.
+        let (mut low, mut high) = (0, most);
+        while low < high {
+            let middle = low.midpoint(high);
+            if fits(middle) { high = middle } else { low = middle + 1 }
+        }
+        return high;
+    }
+    all
 }
 
 /// Lays a face out at the largest size that fits, or says what to shorten.
@@ -120,18 +177,28 @@ pub(super) fn lay_out(
 ) -> Result<(Vec<Item>, Pt), PrintError> {
     let safe = geometry.safe_area();
     let floor = floor_for(job.viewing_distance);
-    let spreads = spreads(geometry, content.sections.len());
-    let whole = Trial::default();
-    let fits = |size: Pt, picture: f64| {
+    let spreads = &spreads(geometry, content.sections.len());
+    let whole = &Trial::default();
+    let plans = |size: Pt, picture: f64| {
         let scale = Scale::new(size, picture);
-        let mut plans =
-            spreads.iter().map(|&spread| FacePlan::plan(content, code, &whole, safe, spread, scale));
-        plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
+        let plan = move |&spread: &Spread| {
+            FacePlan::plan(content, &content.sections, code, whole, safe, spread, scale).ok()
+        };
+        spreads.iter().filter_map(plan).filter(|plan| plan.left >= Pt::ZERO)
+    };
+    // Of the spreads that fit, the one whose columns are most alike in height; of equal ones the first.
+    let best = |size: Pt, picture: f64| {
+        plans(size, picture).reduce(
+            |best, other| {
+                if other.uneven() < best.uneven() - TOLERANCE { other } else { best }
+            },
+        )
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
-    for size in sizes(LARGEST, floor) {
-        let Some(smallest) = fits(size, SMALLEST_PICTURES) else { continue };
-        let plan = PICTURES.into_iter().find_map(|picture| fits(size, picture)).unwrap_or(smallest);
+    let found = largest_fitting(&sizes(LARGEST, floor), |size| plans(size, SMALLEST_PICTURES).next());
+    if let Some((size, smallest)) = found {
+        let mut pictures = PICTURES.into_iter().chain([SMALLEST_PICTURES]);
+        let plan = pictures.find_map(|picture| best(size, picture)).unwrap_or(smallest);
         let mirror = content.mirrored().then(|| geometry.width.pt());
         let mut pen = Pen::new(setter, mirror);
         plan.draw(content, code, &mut pen, safe, geometry.bleed_box());
@@ -141,8 +208,8 @@ pub(super) fn lay_out(
     let smallest = Scale::new(floor, 0.0);
     let missing = |trial: &Trial| -> Result<Pt, Wide> {
         let mut best: Result<Pt, Option<Wide>> = Err(None);
-        for &spread in &spreads {
-            match (FacePlan::plan(content, code, trial, safe, spread, smallest), &best) {
+        for &spread in spreads {
+            match (FacePlan::plan(content, &content.sections, code, trial, safe, spread, smallest), &best) {
                 (Ok(plan), Ok(least)) => best = Ok(least.min(-plan.left)),
                 (Ok(plan), Err(_)) => best = Ok(-plan.left),
                 (Err(wide), Err(None)) => best = Err(Some(wide)),

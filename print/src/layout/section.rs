@@ -89,9 +89,38 @@ pub(super) struct SectionPlan {
     pub(super) height: Pt,
 }
 
+/// Numbers of columns that let pictures stand below each other from section to section; the last takes any.
+const FAMILIES: [&[usize]; 3] = [&[1, 2, 4], &[1, 3], &[1, 2, 3, 4]];
+
 impl SectionPlan {
-    pub(super) fn plan(
+    /// Plans the sections of one column of the sheet: with numbers of columns that line up, unless others save more
+    /// than half a line.
+    pub(super) fn plan_all(
+        sections: &[SectionContent],
+        trial: &Trial,
+        width: Pt,
+        scale: Scale,
+    ) -> Result<Vec<Self>, Wide> {
+        let inner = width - scale.pad() * 2.0;
+        let mut grids = Vec::new();
+        for section in sections {
+            grids.push(Grids::of(section, trial, inner, scale)?);
+        }
+        let height = |family: &[usize]| -> Pt { grids.iter().map(|it| it.lowest(family).1).sum() };
+        let mut best: (&[usize], Pt) = (&[1], Pt(f64::MAX));
+        for family in FAMILIES {
+            let height = height(family);
+            if height < best.1 - scale.size * 0.5 {
+                best = (family, height);
+            }
+        }
+        let plans = sections.iter().zip(&mut grids);
+        plans.map(|(section, grids)| Self::plan(section, grids.take(best.0), trial, width, scale)).collect()
+    }
+
+    fn plan(
         section: &SectionContent,
+        grid: Grid,
         trial: &Trial,
         width: Pt,
         scale: Scale,
@@ -101,12 +130,8 @@ impl SectionPlan {
         let headings =
             SideBySide::plan(&section.headings, trial, scale.heading(), for_headings, scale.column_gap())?;
         let head = headings.height().max(scale.shape()) + scale.size * 0.5;
-        let grid = best_grid(section, trial, inner, scale)?;
-        let rows = grid.rows.len();
-        let body: Pt = grid.rows.iter().copied().sum();
-        let gaps = scale.row_gap() * count(rows.saturating_sub(1));
-        let around = if rows == 0 { Pt::ZERO } else { scale.pad() * 2.0 };
-        Ok(Self { scale, width, headings, head, height: head + body + gaps + around, grid })
+        let around = if grid.rows.is_empty() { Pt::ZERO } else { scale.pad() * 2.0 };
+        Ok(Self { scale, width, headings, head, height: head + grid.height(scale) + around, grid })
     }
 
     pub(super) fn rows(&self) -> usize {
@@ -207,27 +232,46 @@ fn words_height(words: &[Setting], scale: Scale) -> Pt {
     words.iter().map(Setting::height).sum::<Pt>() + gaps
 }
 
-/// The grid of the fewest columns among the lowest ones.
-fn best_grid(section: &SectionContent, trial: &Trial, inner: Pt, scale: Scale) -> Result<Grid, Wide> {
-    let mut best: Option<(Pt, Grid)> = None;
-    let mut first_wide = None;
-    for columns in 1..=MOST_COLUMNS.min(section.entries.len().max(1)) {
-        match grid(section, trial, inner, scale, columns) {
-            Ok(grid) => {
-                let gaps = scale.row_gap() * count(grid.rows.len().saturating_sub(1));
-                let height = grid.rows.iter().copied().sum::<Pt>() + gaps;
-                if best.as_ref().is_none_or(|(lowest, _)| height < *lowest - crate::unit::TOLERANCE) {
-                    best = Some((height, grid));
-                }
-            }
-            Err(wide) => first_wide = first_wide.or(Some(wide)),
-        }
+/// A section's grids: with one column, two, and so on, where no word is too wide.
+struct Grids(Vec<(Grid, Pt)>);
+
+impl Grids {
+    fn of(section: &SectionContent, trial: &Trial, inner: Pt, scale: Scale) -> Result<Self, Wide> {
+        // What does not fit one column fits no other.
+        let mut grids = vec![grid(section, trial, inner, scale, 1)?];
+        let more = 2..=MOST_COLUMNS.min(section.entries.len());
+        grids.extend(more.filter_map(|columns| grid(section, trial, inner, scale, columns).ok()));
+        let weighed = |grid: Grid| {
+            // One entry alone in the last of several rows looks left over.
+            let over = section.entries.len().checked_rem(grid.columns);
+            let alone = grid.columns > 2 && grid.rows.len() > 1 && over == Some(1);
+            let height = grid.height(scale) + if alone { scale.size * 0.4 } else { Pt::ZERO };
+            (grid, height)
+        };
+        Ok(Self(grids.into_iter().map(weighed).collect()))
     }
-    match (best, first_wide) {
-        (Some((_, grid)), _) => Ok(grid),
-        (None, Some(wide)) => Err(wide),
-        // One column at least is always tried.
-        (None, None) => grid(section, trial, inner, scale, 1),
+
+    /// The place and height of the grid of the fewest columns among the lowest ones of a family.
+    fn lowest(&self, family: &[usize]) -> (usize, Pt) {
+        let mut best = (0, Pt(f64::MAX));
+        for (place, (grid, height)) in self.0.iter().enumerate() {
+            if family.contains(&grid.columns) && *height < best.1 - crate::unit::TOLERANCE {
+                best = (place, *height);
+            }
+        }
+        best
+    }
+
+    fn take(&mut self, family: &[usize]) -> Grid {
+        let place = self.lowest(family).0;
+        self.0.swap_remove(place).0
+    }
+}
+
+impl Grid {
+    fn height(&self, scale: Scale) -> Pt {
+        let gaps = scale.row_gap() * count(self.rows.len().saturating_sub(1));
+        self.rows.iter().copied().sum::<Pt>() + gaps
     }
 }
 

@@ -9,7 +9,7 @@ use subsetter::GlyphRemapper;
 
 use super::{Objects, deflate, number};
 use crate::display::{DisplayList, Glyph, Item, Run, TextLine};
-use crate::font::{Face, FontSet, Weight};
+use crate::font::{self, Face, FontSet, Outlines, Weight};
 use crate::unit::Pt;
 
 const SYSTEM: SystemInfo<'static> =
@@ -22,6 +22,7 @@ pub(super) struct EmbeddedFace {
     pub(super) resource: String,
     pub(super) reference: Ref,
     refs: [Ref; 5],
+    outlines: Outlines,
     name: String,
     pub(super) units: f64,
     /// Code of each pair; codes start at 1, 0 is the missing glyph.
@@ -97,25 +98,37 @@ pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, 
         for (code, place) in (1..).zip(codes.values_mut()) {
             *place = code;
         }
-        embedded.push(EmbeddedFace::new(index, face, codes, objects));
+        embedded.push(EmbeddedFace::new(index, embedded.len(), face, codes, objects));
     }
     Embedded(embedded)
 }
 
 impl EmbeddedFace {
-    fn new(index: usize, face: &Face, codes: BTreeMap<(u16, String), u16>, objects: &mut Objects) -> Self {
+    /// `place` is the face's among those used, so that its name does not tell which others were there.
+    fn new(
+        index: usize,
+        place: usize,
+        face: &Face,
+        codes: BTreeMap<(u16, String), u16>,
+        objects: &mut Objects,
+    ) -> Self {
         let glyphs: Vec<u16> = codes.keys().map(|(glyph, _)| *glyph).collect();
         let remapper = GlyphRemapper::new_from_glyphs_sorted(&glyphs);
         // The face has been read before, so it can be subset; a whole font would print as well.
         let program = subsetter::subset(&face.bytes, 0, &remapper).unwrap_or_else(|_| face.bytes.clone());
+        let program = match face.outlines {
+            Outlines::TrueType => program,
+            Outlines::Cff => font::cff_table(&program).unwrap_or(program),
+        };
         let widths = glyphs.iter().map(|&glyph| (glyph, face.advance(glyph) / face.units * 1000.0)).collect();
         let name = format!("{}+{}", tag(&program), face.name());
         let refs = [objects.next(), objects.next(), objects.next(), objects.next(), objects.next()];
         Self {
             face: index,
-            resource: format!("F{index}"),
+            resource: format!("F{place}"),
             reference: objects.next(),
             refs,
+            outlines: face.outlines,
             name,
             units: face.units,
             codes,
@@ -151,23 +164,36 @@ impl EmbeddedFace {
     fn write(&self, pdf: &mut Pdf) {
         let [descendant, descriptor, program, map, unicode] = self.refs;
         let name = Name(self.name.as_bytes());
-        pdf.type0_font(self.reference)
-            .base_font(name)
-            .encoding_predefined(Name(b"Identity-H"))
-            .descendant_font(descendant)
-            .to_unicode(unicode);
+        // Codes lead to glyphs by a table: of TrueType it belongs to the font, of CFF to the encoding, since there a
+        // character's number is the glyph's (ISO 32000-1, 9.7.4.2).
+        let mut composite = pdf.type0_font(self.reference);
+        composite.base_font(name).descendant_font(descendant).to_unicode(unicode);
+        match self.outlines {
+            Outlines::TrueType => composite.encoding_predefined(Name(b"Identity-H")),
+            Outlines::Cff => composite.encoding_cmap(map),
+        };
+        composite.finish();
 
         let mut font = pdf.cid_font(descendant);
-        font.subtype(CidFontType::Type2).base_font(name).system_info(SYSTEM).font_descriptor(descriptor);
-        font.default_width(0.0).cid_to_gid_map_stream(map);
-        font.widths()
-            .consecutive(1, self.pairs().into_iter().map(|(_, glyph, _)| number(Pt(self.width(glyph)))));
+        font.base_font(name).system_info(SYSTEM).font_descriptor(descriptor).default_width(0.0);
+        let width = |glyph: u16| number(Pt(self.width(glyph)));
+        match self.outlines {
+            Outlines::TrueType => {
+                font.subtype(CidFontType::Type2).cid_to_gid_map_stream(map);
+                font.widths().consecutive(1, self.pairs().into_iter().map(|(_, glyph, _)| width(glyph)));
+            }
+            Outlines::Cff => {
+                font.subtype(CidFontType::Type0);
+                font.widths().consecutive(1, self.remapper.remapped_gids().skip(1).map(width));
+            }
+        }
         font.finish();
 
         let flags = FontFlags::NON_SYMBOLIC;
         let shape = &self.descriptor;
         let [left, bottom, right, top] = shape.bbox.map(|edge| number(Pt(edge)));
-        pdf.font_descriptor(descriptor)
+        let mut described = pdf.font_descriptor(descriptor);
+        described
             .name(name)
             .flags(if shape.bold { flags | FontFlags::FORCE_BOLD } else { flags })
             .bbox(Rect::new(left, bottom, right, top))
@@ -175,17 +201,28 @@ impl EmbeddedFace {
             .ascent(number(Pt(shape.ascent)))
             .descent(number(Pt(shape.descent)))
             .cap_height(number(Pt(shape.cap_height)))
-            .stem_v(if shape.bold { 140.0 } else { 80.0 })
-            .font_file2(program);
+            .stem_v(if shape.bold { 140.0 } else { 80.0 });
+        match self.outlines {
+            Outlines::TrueType => described.font_file2(program),
+            Outlines::Cff => described.font_file3(program),
+        };
+        described.finish();
 
-        let length = i32::try_from(self.program.len()).unwrap_or(0);
-        pdf.stream(program, &deflate(&self.program))
-            .filter(Filter::FlateDecode)
-            .pair(Name(b"Length1"), length);
-        let mut glyphs = vec![0, 0];
+        let deflated = deflate(&self.program);
+        let mut stream = pdf.stream(program, &deflated);
+        stream.filter(Filter::FlateDecode);
+        match self.outlines {
+            Outlines::TrueType => {
+                stream.pair(Name(b"Length1"), i32::try_from(self.program.len()).unwrap_or(0));
+            }
+            Outlines::Cff => {
+                stream.pair(Name(b"Subtype"), Name(b"CIDFontType0C"));
+            }
+        }
+        stream.finish();
+
         let mut cmap = UnicodeCmap::new(Name(b"Adobe-Identity-UCS"), SYSTEM);
-        for (code, glyph, text) in self.pairs() {
-            glyphs.extend(self.remapper.get(glyph).unwrap_or(0).to_be_bytes());
+        for (code, _, text) in self.pairs() {
             if text.is_empty() {
                 // A further glyph of a character that an earlier one stands for: joins, and prints nothing.
                 cmap.pair(code, '\u{200D}');
@@ -193,8 +230,57 @@ impl EmbeddedFace {
                 cmap.pair_with_multiple(code, text.chars());
             }
         }
-        pdf.stream(map, &deflate(&glyphs)).filter(Filter::FlateDecode);
+        match self.outlines {
+            Outlines::TrueType => {
+                pdf.stream(map, &deflate(&self.glyphs_by_code())).filter(Filter::FlateDecode);
+            }
+            Outlines::Cff => {
+                let encoding = deflate(&self.encoding());
+                let mut stream = pdf.cmap(map, &encoding);
+                stream.name(Name(self.encoding_name().as_bytes())).system_info(SYSTEM);
+                // Horizontal, as the resource says too.
+                stream.pair(Name(b"WMode"), 0);
+                stream.filter(Filter::FlateDecode);
+            }
+        }
         pdf.stream(unicode, &deflate(cmap.finish().as_slice())).filter(Filter::FlateDecode);
+    }
+
+    /// The subset's glyph of each pair, in the order of their codes.
+    fn glyphs(&self) -> impl Iterator<Item = u16> {
+        self.pairs().into_iter().map(|(_, glyph, _)| self.remapper.get(glyph).unwrap_or(0))
+    }
+
+    /// The table of a TrueType face: two bytes for each code from 0.
+    fn glyphs_by_code(&self) -> Vec<u8> {
+        std::iter::once(0).chain(self.glyphs()).flat_map(u16::to_be_bytes).collect()
+    }
+
+    /// A name of its own: readers may keep encodings by name.
+    fn encoding_name(&self) -> String {
+        format!("Lidleaf-{}", tag(&self.program))
+    }
+
+    /// The encoding of a CFF face, as a PostScript resource (Adobe Technical Note 5014, "CMap and CIDFont files").
+    fn encoding(&self) -> Vec<u8> {
+        let name = self.encoding_name();
+        let mut text = format!(
+            "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n\
+             /CIDSystemInfo 3 dict dup begin /Registry (Adobe) def /Ordering (Identity) def /Supplement 0 def end def\n\
+             /CMapName /{name} def\n/CMapType 1 def\n/WMode 0 def\n\
+             1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n",
+        );
+        let pairs: Vec<(u16, u16)> = (1..).zip(self.glyphs()).collect();
+        // A block holds a hundred at most.
+        for block in pairs.chunks(100) {
+            text.push_str(&format!("{} begincidchar\n", block.len()));
+            for (code, glyph) in block {
+                text.push_str(&format!("<{code:04X}> {glyph}\n"));
+            }
+            text.push_str("endcidchar\n");
+        }
+        text.push_str("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
+        text.into_bytes()
     }
 }
 

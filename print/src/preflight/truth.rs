@@ -1,8 +1,7 @@
 //! Lines that lead some readers astray: short of the whole truth, or against another line's words.
 
-use super::{Sheet, find};
+use super::{Sheet, find_words};
 use crate::finding::PreflightItem;
-use crate::place::line as place_of;
 
 /// A line that is right in fewer cases than this, in thousandths, is one to look at. A judgement, no source; the same
 /// as what a line needs to go without a condition.
@@ -11,9 +10,8 @@ const FAITHFUL: u16 = 900;
 pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let mut found = Vec::new();
     for (number, block) in sheet.job.languages.iter().enumerate() {
-        for (s, section) in block.sections.iter().enumerate() {
-            for (l, line) in section.lines.iter().enumerate() {
-                let place = place_of(&block.lang, s + 1, l + 1);
+        for section in &block.sections {
+            for line in &section.lines {
                 // Every language says the same; it is told once.
                 if let Some(fidelity) = line.fidelity.filter(|share| *share < FAITHFUL && number == 0) {
                     let percent = fidelity / 10;
@@ -24,9 +22,12 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                     let item = PreflightItem::warning("line-often-wrong", message)
                         .arg("text", &line.text)
                         .arg("percent", percent);
-                    found.push(find(sheet, &place, item));
+                    found.push(find_words(sheet, &block.lang, &line.text, item));
                 }
-                if let Some(other) = &line.contradicts {
+                // The other line may have been left out.
+                let printed =
+                    |words: &String| block.sections.iter().flat_map(|s| &s.lines).any(|l| l.text == *words);
+                if let Some(other) = line.contradicts.as_ref().filter(|other| printed(other)) {
                     let message = format!(
                         "“{}” and “{other}” contradict each other ({}): who reads the first takes it for both; word \
                          one of them otherwise",
@@ -36,7 +37,7 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                         .arg("lang", &block.lang)
                         .arg("text", &line.text)
                         .arg("other", other);
-                    found.push(find(sheet, &place, item));
+                    found.push(find_words(sheet, &block.lang, &line.text, item));
                 }
             }
         }

@@ -3,15 +3,15 @@
 use std::ops::Range;
 
 use unicode_bidi::{BidiInfo, Level};
-use unicode_linebreak::{BreakOpportunity, linebreaks};
 
 use super::breaking::{self, Piece};
 use super::itemise::{choose_faces, first_strong, level_runs, missing_glyph};
+use super::opportunities::{Opportunity, SPACES, opportunities};
 use super::shaping::{Typesetter, is_ignorable};
 use super::{numbers, shaping::Shaped};
 use crate::display::{Glyph, Role, Run, TextLine};
 use crate::finding::PrintError;
-use crate::font::Weight;
+use crate::font::{Weight, compose_hangul};
 use crate::ink::Ink;
 use crate::job::Direction;
 use crate::unit::{Point, Pt, Rect};
@@ -56,6 +56,8 @@ pub(crate) struct Paragraph {
     pieces: Vec<Piece>,
     /// What lies between all the places where they may: inside a compound, after its hyphen, too.
     finer: Vec<Piece>,
+    /// The width of the whole text on one line, in ems, and where its printed part ends.
+    whole: (f64, usize),
     ascent: f64,
     descent: f64,
 }
@@ -96,12 +98,13 @@ impl Paragraph {
     pub(crate) fn new(setter: Typesetter<'_>, words: Words<'_>, weight: Weight) -> Result<Self, PrintError> {
         let Words { text: source, lang, direction, align, place } = words;
         let direction = direction.unwrap_or_else(|| first_strong(source));
+        let composed = compose_hangul(source);
         let text = match direction {
-            Direction::Rtl => numbers::isolated(source),
-            Direction::Ltr => source.to_owned(),
+            Direction::Rtl => numbers::isolated(&composed),
+            Direction::Ltr => composed,
         };
         let faces =
-            choose_faces(setter, &text, weight).map_err(|missing| missing_glyph(&missing, source, place))?;
+            choose_faces(setter, &text, lang, weight).map_err(|missing| missing_glyph(&missing, words))?;
         let mut paragraph = Self {
             words: source.to_owned(),
             lang: lang.to_owned(),
@@ -111,6 +114,7 @@ impl Paragraph {
             faces,
             pieces: Vec::new(),
             finer: Vec::new(),
+            whole: (0.0, 0),
             ascent: ASCENT,
             descent: DESCENT,
             text,
@@ -148,26 +152,51 @@ impl Paragraph {
         }
         self.ascent = self.ascent.max(above + AIR);
         self.descent = self.descent.max(below + AIR);
-        self.pieces = self.pieces_of(&width_at, false);
-        self.finer = self.pieces_of(&width_at, true);
+        let opportunities = opportunities(&self.text, &self.lang);
+        self.pieces = self.pieces_of(&width_at, opportunities.iter().filter(|it| it.glad));
+        self.finer = self.pieces_of(&width_at, opportunities.iter());
+        if let Some((last, before)) = self.pieces.split_last() {
+            let width = before.iter().map(|piece| piece.full).sum::<f64>() + last.printed;
+            self.whole = (width, last.printed_end);
+        }
     }
 
-    fn pieces_of(&self, width_at: &[f64], in_compounds: bool) -> Vec<Piece> {
-        let whole: Vec<Range<usize>> = numbers::numbers(&self.text);
+    fn pieces_of<'o>(&self, width_at: &[f64], ends: impl Iterator<Item = &'o Opportunity>) -> Vec<Piece> {
         let mut pieces = Vec::new();
         let mut start = 0;
-        for (end, opportunity) in linebreaks(&self.text) {
-            let inside = whole.iter().any(|number| number.start < end && end < number.end);
-            let compound = !in_compounds
-                && self.text.get(..end).is_some_and(|before| before.ends_with(['-', '\u{2010}']));
-            if (inside || compound) && opportunity == BreakOpportunity::Allowed {
-                continue;
-            }
+        for &Opportunity { at: end, poor, .. } in ends {
             let piece = self.text.get(start..end).unwrap_or("");
-            let printed_end = start + piece.trim_end_matches([' ', '\u{2009}', '\u{2003}', '\u{2002}']).len();
+            let printed_end = start + piece.trim_end_matches(SPACES).len();
             let sum = |to: usize| width_at.get(start..to).map_or(0.0, |widths| widths.iter().sum());
-            pieces.push(Piece { range: start..end, printed_end, full: sum(end), printed: sum(printed_end) });
+            let cost = if poor { breaking::POOR } else { 0.0 };
+            pieces.push(Piece {
+                range: start..end,
+                printed_end,
+                full: sum(end),
+                printed: sum(printed_end),
+                cost,
+            });
             start = end;
+        }
+        pieces
+    }
+
+    /// The pieces for a measure: between glad breaks, but where one is too wide, what it consists of.
+    fn pieces_within(&self, ems: f64) -> Vec<Piece> {
+        let mut pieces = Vec::new();
+        for piece in &self.pieces {
+            if piece.printed <= ems {
+                pieces.push(piece.clone());
+            } else {
+                let parts = self.finer.iter();
+                pieces.extend(
+                    parts
+                        .filter(|part| {
+                            piece.range.start <= part.range.start && part.range.end <= piece.range.end
+                        })
+                        .cloned(),
+                );
+            }
         }
         pieces
     }
@@ -195,10 +224,21 @@ impl Paragraph {
     /// Breaks the text into lines.
     pub(crate) fn set(&self, size: Pt, measure: Pt) -> Result<Setting, TooWide> {
         let ems = measure / size;
-        let (pieces, lines) = match breaking::lines(&self.pieces, ems) {
-            Ok(lines) => (&self.pieces, Ok(lines)),
-            Err(_) => (&self.finer, breaking::lines(&self.finer, ems)),
+        let leading = size * (self.ascent + self.descent);
+        if self.whole.0 <= ems && !self.pieces.is_empty() {
+            let (width, end) = self.whole;
+            // One line is the fewest there can be.
+            let lines = std::iter::once(0..end).collect();
+            return Ok(Setting { lines, size, leading, width: size * width });
+        }
+        let narrowed;
+        let pieces = if self.pieces.iter().all(|piece| piece.printed <= ems) {
+            &self.pieces
+        } else {
+            narrowed = self.pieces_within(ems);
+            &narrowed
         };
+        let lines = breaking::lines(pieces, ems);
         let lines = lines.map_err(|index| {
             let piece = pieces.get(index);
             let word =
@@ -219,7 +259,7 @@ impl Paragraph {
                 Some(first.range.start..last.printed_end)
             })
             .collect();
-        Ok(Setting { lines, size, leading: size * (self.ascent + self.descent), width: size * widest })
+        Ok(Setting { lines, size, leading, width: size * widest })
     }
 
     /// Sets the lines with the block's upper left corner at `at`, each at the starting edge of the measure.

@@ -8,8 +8,22 @@ use std::sync::OnceLock;
 use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, make};
 
 /// The jobs in `tests/jobs`, by name.
-pub(crate) const JOBS: [&str; 7] =
-    ["lid-en", "lid-en-es", "lid-en-es-ar", "lid-ar", "mailer-en-es-ar", "mailer-es", "mailer-ar-en"];
+pub(crate) const JOBS: [&str; 14] = [
+    "lid-en",
+    "lid-en-es",
+    "lid-en-es-ar",
+    "lid-ar",
+    "lid-hi",
+    "lid-ko",
+    "lid-ru",
+    "lid-vi",
+    "lid-zh",
+    "lid-en-zh-ar-hi",
+    "mailer-en-es-ar",
+    "mailer-es",
+    "mailer-ar-en",
+    "mailer-ko-vi-ru",
+];
 
 pub(crate) fn here() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))
