@@ -168,7 +168,8 @@ fn role_of(role: Role) -> StructRole {
 
 /// Adds a line to the text it belongs to.
 fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
-    let rtl = line.runs.iter().any(|run| run.rtl);
+    // Glyphs that stand in another order than the characters, or that several of them make up one.
+    let other = line.runs.iter().any(|run| run.rtl || run.glyphs.iter().any(|glyph| glyph.text.is_empty()));
     if let Some(Piece { content, kind: Kind::Text { place, words, frame, turned, .. }, .. }) =
         pieces.last_mut()
         && *place == line.place
@@ -178,7 +179,7 @@ fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
         words.push_str(&line.text);
         words.push_str(&line.gap);
         *frame = frame.around(&line.rect);
-        *turned |= rtl;
+        *turned |= other;
         return;
     }
     pieces.push(Piece {
@@ -189,7 +190,7 @@ fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
             place: line.place.clone(),
             words: format!("{}{}", line.text, line.gap),
             frame: line.rect,
-            turned: rtl,
+            turned: other,
         },
     });
 }
@@ -304,8 +305,8 @@ impl Builder {
     }
 }
 
-/// Fills an element with a piece's content. Where the glyphs stand in another order than the characters, the element
-/// states the characters; a span within it does when it has more to hold than words.
+/// Fills an element with a piece's content. Where the glyphs do not say the characters one by one, the element states
+/// the characters; a span within it does when it has more to hold than words.
 fn fill(element: &mut Element, page: usize, piece: &Piece) {
     let numbers = piece.content.iter().map(|&number| Child::Content(page, number));
     match &piece.kind {
