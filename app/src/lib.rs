@@ -43,7 +43,8 @@
 //! `#items-answer`, `.item-row` (`data-id`) with `.items-decide`. Texts: `#texts-language`,
 //! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`. Print: `#print-sheet`,
 //! `#print-stream`, `#print-language-<n>`, `#print-make`, `#print-status`, `#preflight`,
-//! `.preview`, `#print-download`, `#print-copies`, `#print-note`, `#printed`. Comparing files:
+//! `.preview`, `#print-download`, `#print-download-web`, `#print-profile`, `#print-ink-limit`,
+//! `#print-contradictions`, `#print-copies`, `#print-note`, `#printed`. Comparing files:
 //! `#compare-file`, `#compare-count`, `#compare-newer`, `#compare-notice`, `#compare-copy`,
 //! `#compare-download`, `#compare-close`. After a panic: `#recover`, `#recover-reload`, `#recover-download`.
 

@@ -110,6 +110,16 @@ pub(crate) struct PrintArgs {
     pub(crate) register: bool,
     pub(crate) copies: u32,
     pub(crate) printed: Option<NaiveDate>,
+    pub(crate) output: OutputAsked,
+}
+
+/// Which file of a sheet is wanted.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum OutputAsked {
+    /// For a print shop: its profile, and the most ink its paper takes.
+    Press { profile: Option<PathBuf>, ink_limit: Option<u16> },
+    /// To read on a screen, and aloud.
+    Web,
 }
 
 /// The commands by name.
@@ -168,6 +178,9 @@ impl Name {
                 "register",
                 "copies",
                 "printed",
+                "for",
+                "profile",
+                "ink-limit",
             ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
@@ -232,6 +245,9 @@ struct Found {
     register: bool,
     copies: Option<u32>,
     printed: Option<NaiveDate>,
+    web: bool,
+    profile: Option<PathBuf>,
+    ink_limit: Option<u16>,
     town: Option<String>,
     fix: Option<FixNumber>,
     app: Option<PathBuf>,
@@ -301,6 +317,20 @@ impl Found {
                 self.copies = Some(copies);
             }
             "printed" => self.printed = Some(day(parser)?),
+            "for" => {
+                self.web = match string(parser)?.as_str() {
+                    "press" => false,
+                    "web" => true,
+                    other => return Err(Problem::usage("cli-usage-for").with("word", other)),
+                };
+            }
+            "profile" => self.profile = Some(path(parser)?),
+            "ink-limit" => {
+                let text = string(parser)?;
+                let limit = text.trim_end_matches('%').trim().parse();
+                let limit = limit.map_err(|_| Problem::usage("cli-usage-ink-limit").with("word", text))?;
+                self.ink_limit = Some(limit);
+            }
             "on" | "date" => self.day = Some(day(parser)?),
             "port" => {
                 let text = string(parser)?;
@@ -379,6 +409,12 @@ impl Found {
                 register: self.register,
                 copies: self.copies.unwrap_or_default(),
                 printed: self.printed,
+                output: match (self.web, self.profile, self.ink_limit) {
+                    (true, None, None) => OutputAsked::Web,
+                    (true, Some(_), _) => return Err(press_only("--profile")),
+                    (true, None, Some(_)) => return Err(press_only("--ink-limit")),
+                    (false, profile, ink_limit) => OutputAsked::Press { profile, ink_limit },
+                },
             }),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
@@ -403,6 +439,11 @@ impl Found {
             Name::Demo => Command::Demo { town: self.town, out: self.out },
         })
     }
+}
+
+/// An option that says something about a press, beside the file for the web.
+fn press_only(option: &'static str) -> Problem {
+    Problem::usage("cli-usage-press-only").with("option", option)
 }
 
 fn day(parser: &mut Parser) -> Outcome<NaiveDate> {
@@ -475,6 +516,10 @@ mod tests {
             ("compare a.json", "cli-usage-needs-two"),
             ("compare a.json b.json --on soon", "cli-usage-date soon"),
             ("print a.json --sheet lid --register --copies many", "cli-usage-copies many"),
+            ("print a.json --sheet lid --for paper", "cli-usage-for paper"),
+            ("print a.json --sheet lid --ink-limit much", "cli-usage-ink-limit much"),
+            ("print a.json --sheet lid --for web --profile p.icc", "cli-usage-press-only --profile"),
+            ("print a.json --sheet lid --for web --ink-limit 280", "cli-usage-press-only --ink-limit"),
             ("--stream x", "cli-usage-option --stream"),
         ] {
             assert_eq!(refused(line), expected, "{line}");
@@ -495,6 +540,9 @@ mod tests {
             ("date", "2027-01-31"),
             ("printed", "2027-01-31"),
             ("copies", "400"),
+            ("for", "press"),
+            ("profile", "p.icc"),
+            ("ink-limit", "280%"),
             ("language", "es"),
             ("town", "kettlebrae"),
             ("app", "a"),

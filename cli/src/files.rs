@@ -24,8 +24,8 @@ pub(crate) fn catalog(path: Option<&Path>) -> Outcome<Catalog> {
     }
 }
 
-/// Reads a text file, never more of it than a file of ours may have: a wrong path may name a disk image.
-fn text(path: &Path) -> Outcome<String> {
+/// Reads a file, never more of it than a file of ours may have: a wrong path may name a disk image.
+pub(crate) fn bytes(path: &Path) -> Outcome<Vec<u8>> {
     let refused = |error: &io::Error| match error.kind() {
         io::ErrorKind::NotFound => Problem::new(Exit::Unreadable, "cli-file-missing").file(path),
         _ => Problem::io(Exit::Unreadable, "cli-file-unreadable", path, error),
@@ -46,7 +46,11 @@ fn text(path: &Path) -> Outcome<String> {
     if bytes.len() > LARGEST_FILE {
         return Err(Problem::load(path, &LoadProblem::TooLarge { bytes: bytes.len() }));
     }
-    String::from_utf8(bytes).map_err(|error| {
+    Ok(bytes)
+}
+
+fn text(path: &Path) -> Outcome<String> {
+    String::from_utf8(bytes(path)?).map_err(|error| {
         let good = error.utf8_error().valid_up_to();
         let line = error.as_bytes().iter().take(good).filter(|byte| **byte == b'\n').count() + 1;
         Problem::new(Exit::Unreadable, "cli-file-not-text").file(path).with("line", line.to_string())

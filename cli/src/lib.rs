@@ -5,6 +5,7 @@
 //! network and no clock.
 
 pub mod compared;
+mod preflight;
 pub mod sheets;
 mod words;
 
@@ -27,6 +28,7 @@ mod serve;
 
 #[cfg(feature = "native")]
 pub use exit::Exit;
+pub use preflight::preflight_words;
 #[cfg(feature = "native")]
 pub use run::{World, run};
 #[cfg(feature = "native")]

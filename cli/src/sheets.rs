@@ -185,8 +185,11 @@ pub fn sheet(
         })
     };
     let printed = entry(&summary, true);
-    let blocks =
+    let mut blocks =
         languages.iter().map(|words| block(guide, &summary, *words, &stream, wanted)).collect::<Vec<_>>();
+    for block in &mut blocks {
+        block.outdated = outdated(program, block);
+    }
     let (offer, changes) = offer(guide, &summary, languages, &blocks);
     let brief = if changes.contains(&Change::HazardsInBrief) {
         entry(&Summary { hazards: summary.hazards.clone(), ..Summary::default() }, false).lines
@@ -325,7 +328,7 @@ fn block(
         (Tone::Elsewhere, t!(messages, "sheet-heading-elsewhere"), &summary.elsewhere),
         (Tone::Caution, t!(messages, "sheet-heading-caution"), &summary.hazards),
     ];
-    LanguageBlock {
+    let mut block = LanguageBlock {
         lang: words.pack.language.clone(),
         direction: if words.pack.direction == "rtl" { Direction::Rtl } else { Direction::Ltr },
         title: title(guide, words, stream, wanted.zone.as_deref()),
@@ -344,7 +347,52 @@ fn block(
         scan: t!(messages, "sheet-scan"),
         footer: footer(guide, words, stream, wanted),
         reviewed: !words.pack.unreviewed,
+        outdated: Vec::new(),
+        code_alt: t!(messages, "sheet-code-alt"),
+        link_alt: t!(messages, "sheet-link-alt"),
+    };
+    mark_contradictions(&mut block, guide, summary, words);
+    block
+}
+
+/// Writes beside each line whose words also name another line's thing, and send it elsewhere, which one that is.
+fn mark_contradictions(block: &mut LanguageBlock, guide: &Guide, summary: &Summary, words: Words<'_>) {
+    let lists = [(Tone::Yes, &summary.yes), (Tone::No, &summary.no), (Tone::Elsewhere, &summary.elsewhere)];
+    let lines: Vec<(Tone, usize, &SummaryLine)> = lists
+        .into_iter()
+        .flat_map(|(tone, lines)| lines.iter().enumerate().map(move |(at, line)| (tone, at, line)))
+        .collect();
+    let folded: Vec<(&SummaryLine, String)> =
+        lines.iter().map(|(_, _, line)| (*line, guide_data::fold(&conditioned(line, words)))).collect();
+    for (general, special) in guide_data::contradictions(&folded) {
+        let (Some((tone, at, _)), Some((_, _, other))) = (lines.get(general), lines.get(special)) else {
+            continue;
+        };
+        let section = block.sections.iter_mut().find(|section| section.tone == *tone);
+        if let Some(line) = section.and_then(|section| section.lines.get_mut(*at)) {
+            line.contradicts.get_or_insert_with(|| put(guide, other, words).text);
+        }
     }
+}
+
+/// The program's texts that a language prints although their source has changed since they were translated.
+fn outdated(program: &Program, block: &LanguageBlock) -> Vec<String> {
+    let mut printed: Vec<&str> = vec![&block.title];
+    printed.extend(block.footer.iter().map(String::as_str));
+    for section in &block.sections {
+        printed.extend(section.lines.iter().map(|line| line.text.as_str()));
+    }
+    let mut found: Vec<String> = Vec::new();
+    guide_data::each_text(program, &mut |_, text| {
+        let state = text.state(&block.lang, &program.source_language);
+        if let (guide_data::TextState::Outdated, Some(words)) = (state, text.get(&block.lang))
+            && printed.iter().any(|line| line.contains(words))
+            && !found.iter().any(|known| known == words)
+        {
+            found.push(words.to_owned());
+        }
+    });
+    found
 }
 
 /// The container's name, which is what stands before the reader; the stream's where there are several.
@@ -359,16 +407,41 @@ fn title(guide: &Guide, words: Words<'_>, stream: &str, zone: Option<&str>) -> S
 /// One line: the thing, under which condition, and where to when that is not here.
 fn put(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> Line {
     let messages = words.messages;
-    let conditions: Vec<String> =
-        line.qualifiers.iter().map(|(fact, labels)| condition(fact, labels, words)).collect();
-    let mut text = words.item(&line.item);
-    if !conditions.is_empty() {
-        text = t!(messages, "sheet-line-when", item = text, condition = messages.list_and(&conditions));
-    }
+    let mut text = conditioned(line, words);
     if let Some(place) = elsewhere(guide, line, words) {
         text = t!(messages, "sheet-line-where", item = text, place = place);
     }
-    Line { text, pictogram: picture(guide, line), hazard: line.hazard.is_some() }
+    // Rounded down: a line that is wrong at times is never shown as always right.
+    let share = (line.fidelity * 1000.0).floor() as u16;
+    Line {
+        text,
+        alt: alt(guide, line, words),
+        pictogram: picture(guide, line),
+        hazard: line.hazard.is_some(),
+        fidelity: (line.fidelity < 1.0).then_some(share),
+        contradicts: None,
+    }
+}
+
+/// A line's thing under its condition, without the place it goes to.
+fn conditioned(line: &SummaryLine, words: Words<'_>) -> String {
+    let messages = words.messages;
+    let conditions: Vec<String> =
+        line.qualifiers.iter().map(|(fact, labels)| condition(fact, labels, words)).collect();
+    let item = words.item(&line.item);
+    if conditions.is_empty() {
+        return item;
+    }
+    t!(messages, "sheet-line-when", item = item, condition = messages.list_and(&conditions))
+}
+
+/// What a line's picture shows: the thing it stands for, or the sign that a hazard without a picture gets.
+fn alt(guide: &Guide, line: &SummaryLine, words: Words<'_>) -> String {
+    match picture(guide, line) {
+        Some(_) => t!(words.messages, "sheet-picture-alt", item = words.item(&line.item)),
+        None if line.hazard.is_some() => t!(words.messages, "sheet-caution-alt"),
+        None => String::new(),
+    }
 }
 
 /// The values for which a line holds: "clean", "number 1 or 5".
@@ -422,8 +495,14 @@ fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, places: bool
                 Some(place) => t!(messages, "sheet-line-where", item = names, place = place),
                 None => names,
             };
-            let pictogram = together.first().and_then(|line| picture(guide, line));
-            Line { text, pictogram, hazard: true }
+            let first = together.first();
+            Line {
+                text,
+                alt: first.map(|line| alt(guide, line, words)).unwrap_or_default(),
+                pictogram: first.and_then(|line| picture(guide, line)),
+                hazard: true,
+                ..Line::default()
+            }
         })
         .collect()
 }

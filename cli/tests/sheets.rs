@@ -175,3 +175,138 @@ fn what_the_program_does_not_have_is_named_with_what_it_has() {
         }
     }
 }
+
+/// The findings of a kind.
+fn found<'a>(told: &'a Value, code: &str) -> Vec<&'a Value> {
+    told["preflight"].as_array().unwrap().iter().filter(|item| item["code"] == code).collect()
+}
+
+#[test]
+fn a_sheet_for_the_web_is_another_file_of_the_same_words() {
+    let bench = Bench::new();
+    let options = ["--sheet", "postcard", "--languages", "en,ar"];
+    let press = print(&bench, &options);
+    let press_file = fs::read(bench.path("sheet.pdf")).unwrap();
+    let mut web_options = options.to_vec();
+    web_options.extend(["--for", "web"]);
+    let web = print(&bench, &web_options);
+    let web_file = fs::read(bench.path("sheet.pdf")).unwrap();
+    assert_eq!(press["job"], web["job"]);
+    assert!(press_file.starts_with(b"%PDF-1.6") && web_file.starts_with(b"%PDF-1.7"));
+    assert_eq!(print(&bench, &web_options), web);
+    // Ink, bleed and boxes are a press's; that pictures have words is for who listens.
+    for (code, of_press) in [
+        ("ink-coverage", true),
+        ("boxes", true),
+        ("bleed-and-safe-area", true),
+        ("pictures-have-words", false),
+    ] {
+        assert_eq!(found(&press, code).len(), usize::from(of_press), "{code}");
+        assert_eq!(found(&web, code).len(), usize::from(!of_press), "{code}");
+    }
+    // Without a name, the two do not overwrite each other.
+    let folder = bench.at("");
+    for (use_, name) in [("press", "quillmere-cart-lid-en.pdf"), ("web", "quillmere-cart-lid-en-web.pdf")] {
+        let words =
+            ["print", &bench.at("demo.json"), "--sheet", "lid", "--languages", "en", "--for", use_, "--out"];
+        lidleaf(words.iter().copied().chain([folder.as_str()])).expect(Exit::Done);
+        assert!(bench.path(name).is_file(), "{name}");
+    }
+}
+
+#[test]
+fn the_shops_profile_is_taken_and_any_other_file_is_refused_for_what_it_is() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    let out = bench.at("sheet.pdf");
+    let with = |extra: &[&str]| {
+        let mut words = vec![
+            "print",
+            &demo,
+            "--sheet",
+            "lid",
+            "--languages",
+            "en",
+            "--date",
+            "2027-01-01",
+            "--out",
+            &out,
+        ];
+        words.extend(extra);
+        lidleaf(words)
+    };
+    // A shop's own profile: the bundled one under another description.
+    let mut own = print::PRESS_PROFILE.to_vec();
+    let name = b"Coated, from data";
+    let at = own.windows(name.len()).position(|part| part == name).unwrap();
+    own[at..at + name.len()].copy_from_slice(b"Press 4, Alder Ln");
+    let tr = own.windows(6).position(|part| part == b"TR 006").unwrap();
+    own[tr..tr + 6].copy_from_slice(b"shop 4");
+    let shop = bench.write("shop.icc", &own);
+    with(&["--profile", &shop, "--ink-limit", "260"]).expect(Exit::Done);
+    let file = fs::read(bench.path("sheet.pdf")).unwrap();
+    let holds = |words: &[u8]| file.windows(words.len()).any(|part| part == words);
+    assert!(
+        holds(b"Press 4, Alder Ln") && holds(b"/OutputConditionIdentifier (Custom)"),
+        "the intent names it"
+    );
+    assert!(!holds(b"CGATS TR 006"));
+    fs::write(bench.path("sheet.pdf"), "the old one").unwrap();
+    let mut display = own.clone();
+    display[12..16].copy_from_slice(b"mntr");
+    display[16..20].copy_from_slice(b"RGB ");
+    let (display, program) = (bench.write("display.icc", &display), bench.at("demo.json"));
+    for (extra, words) in [
+        (["--profile", display.as_str()], ["not an output profile for CMYK", "a display, in RGB"]),
+        (["--profile", program.as_str()], ["no color profile", "CMYK output profile (.icc)"]),
+        (["--ink-limit", "900"], ["“900” is not an ink limit", "100 to 400"]),
+        (["--ink-limit", "150"], ["the limit is 150 %", "lighter color"]),
+    ] {
+        let ran = with(&extra).expect(Exit::Errors);
+        for said in words {
+            assert!(ran.out.contains(said), "“{said}” is not in: {}", ran.out);
+        }
+        assert_eq!(fs::read(bench.path("sheet.pdf")).unwrap(), b"the old one");
+    }
+    let ran = with(&["--profile", &bench.at("nowhere.icc")]).expect(Exit::Unreadable);
+    assert!(ran.err.contains("nowhere.icc"), "{}", ran.err);
+}
+
+/// A line in words that also name another thing is told with its place, and an outdated translation too.
+#[test]
+fn lines_that_contradict_and_outdated_words_are_told_with_their_places() {
+    let bench = Bench::new();
+    let file = bench.changed("odd.json", |program| {
+        program["item-names"]["coffee-cup"] = json!({ "en": "Foam drink can", "es": "Caja de espuma", "ar": "علبة فوم" });
+        program["contact"]["name"]["es"] =
+            json!({ "text": "Oficina de Reciclaje del Condado de Quillmere", "translates": "Another office" });
+    });
+    let out = bench.at("sheet.pdf");
+    let words = [
+        "print",
+        &file,
+        "--sheet",
+        "lid",
+        "--languages",
+        "en,es",
+        "--date",
+        "2027-01-01",
+        "--out",
+        &out,
+        "--json",
+    ];
+    let told = lidleaf(words).expect(Exit::Done).json();
+    let against = found(&told, "lines-contradict");
+    assert_eq!(against.len(), 1, "{against:?}");
+    assert_eq!(against[0]["args"], json!({ "lang": "en", "text": "Drink can", "other": "Foam drink can" }));
+    let outdated = found(&told, "translation-outdated");
+    assert_eq!(outdated.len(), 1, "{outdated:?}");
+    assert_eq!(outdated[0]["args"]["lang"], "es");
+    for item in against.iter().chain(&outdated) {
+        assert_eq!(item["severity"], "warning");
+        assert!(item["place"]["rect"]["width"].as_f64().unwrap() > 10.0, "{item}");
+    }
+    // As it is, the demo has neither.
+    let told = print(&bench, &["--sheet", "lid", "--languages", "en,es"]);
+    assert!(found(&told, "lines-contradict").is_empty() && found(&told, "translation-outdated").is_empty());
+}

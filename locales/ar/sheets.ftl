@@ -24,3 +24,10 @@ sheet-hazard-oil = زيت المحرك
 sheet-hazard-explosive = الألعاب النارية والذخيرة
 sheet-hazard-radioactive = كل ما هو مشع
 sheet-hazards-between = {"، "}
+
+# For those who cannot see: never printed. A picture of a thing; the sign on a hazard; the QR code;
+# and what following the printed address does.
+sheet-picture-alt = صورة: { $item }
+sheet-caution-alt = علامة تحذير
+sheet-code-alt = رمز QR يفتح الدليل
+sheet-link-alt = افتح الدليل في المتصفح

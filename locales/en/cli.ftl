@@ -53,6 +53,10 @@ cli-help-print =
       --register         enter the sheet into the program file's register of printed sheets
       --copies N         how many copies, for the register
       --printed YYYY-MM-DD  the day of printing, for the register; else the date of the job
+      --for press        a file for a print shop (PDF/X-4); this is what is made unless asked otherwise
+      --for web          a file to read on a screen and aloud (PDF/UA-1), without marks and bleed
+      --profile FILE     the CMYK output profile (.icc) that the print shop sent
+      --ink-limit N      the most ink its paper takes, in percent: 300 unless named
 
     Makes a sheet in one to four languages as a PDF for the press and lists what the preflight
     found. With an error nothing is written. The same program and date make the same bytes. The
@@ -238,6 +242,12 @@ cli-usage-date = “{ $word }” is not a day.
     .hint = Write year, month and day: 2027-01-31
 cli-usage-copies = “{ $word }” is not a number of copies.
     .hint = Write a whole number: --copies 400
+cli-usage-for = “{ $word }” is not a use of a sheet.
+    .hint = Write --for press, for a print shop, or --for web, to read on a screen and aloud.
+cli-usage-ink-limit = “{ $word }” is not an ink limit.
+    .hint = Write the sum of the four plates in percent: --ink-limit 280
+cli-usage-press-only = { $option } is about a press, and --for web makes no press file.
+    .hint = Leave one of the two out.
 cli-usage-port = “{ $word }” is not a port.
     .hint = Write a number from 0 to 65535; 0 takes any free port.
 cli-usage-address = “{ $word }” is not a network address.

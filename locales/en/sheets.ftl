@@ -35,3 +35,10 @@ sheet-hazard-radioactive = Anything radioactive
 
 # Between two of them. The quotation marks keep the space.
 sheet-hazards-between = {", "}
+
+# For those who cannot see: never printed. A picture of a thing; the sign on a hazard; the QR code;
+# and what following the printed address does.
+sheet-picture-alt = Picture: { $item }
+sheet-caution-alt = Warning sign
+sheet-code-alt = QR code that opens the guide
+sheet-link-alt = Open the guide in a browser

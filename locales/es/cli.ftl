@@ -53,6 +53,10 @@ cli-help-print =
       --register         anotar la hoja en el registro de hojas impresas del programa
       --copies N         cuántos ejemplares, para el registro
       --printed YYYY-MM-DD  el día de impresión, para el registro; si no, la fecha del trabajo
+      --for press        un archivo para una imprenta (PDF/X-4); es lo que se hace si no se pide otro
+      --for web          un archivo para leer en pantalla y en voz alta (PDF/UA-1), sin marcas ni sangrado
+      --profile FILE     el perfil de salida CMYK (.icc) que envió la imprenta
+      --ink-limit N      la máxima tinta que admite su papel, en porcentaje: 300 si no se indica
 
     Hace una hoja en uno a cuatro idiomas como PDF para imprenta y muestra lo que halló la revisión
     previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
@@ -223,6 +227,12 @@ cli-usage-date = «{ $word }» no es un día.
     .hint = Escriba año, mes y día: 2027-01-31
 cli-usage-copies = «{ $word }» no es un número de ejemplares.
     .hint = Escriba un número entero: --copies 400
+cli-usage-for = «{ $word }» no es un uso de una hoja.
+    .hint = Escriba --for press, para una imprenta, o --for web, para leer en pantalla y en voz alta.
+cli-usage-ink-limit = «{ $word }» no es un límite de tinta.
+    .hint = Escriba la suma de las cuatro planchas en porcentaje: --ink-limit 280
+cli-usage-press-only = { $option } trata de una imprenta, y --for web no hace archivo para imprenta.
+    .hint = Quite una de las dos.
 cli-usage-port = «{ $word }» no es un puerto.
     .hint = Escriba un número de 0 a 65535; 0 toma cualquiera que esté libre.
 cli-usage-address = «{ $word }» no es una dirección de red.

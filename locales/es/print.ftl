@@ -1,5 +1,4 @@
 ### The print screen and what the check before printing (preflight) says.
-### $place, $what, $field and $zone come from the printing part in English.
 
 ## The print screen
 
@@ -14,6 +13,13 @@ print-done = La hoja está lista.
 print-refused = No se hizo ningún archivo. Corrija los errores de abajo e inténtelo otra vez.
 print-unreachable = No se pudo traer la parte de impresión. Revise la conexión e inténtelo otra vez.
 print-download = Descargar el PDF para imprenta
+print-download-web = Descargar el PDF para la web
+print-web-hint = El PDF para imprenta es para quien imprime. El PDF para la web es para leer en pantalla y en voz alta.
+print-profile = Perfil de color de la imprenta (.icc)
+print-profile-hint = Sin él se usa el perfil incluido para papel estucado.
+print-ink-limit = Máxima tinta, en %
+print-mark = Marcado con { $number } en la hoja
+print-contradictions = Líneas que se contradicen: { $count }. Véalas abajo antes de imprimir.
 print-page = Página { $number }
 print-no-stream = No existe el flujo “{ $stream }”. Elija uno de la lista.
 print-no-zone = No existe la zona “{ $zone }”. Elija una de la lista.
@@ -26,6 +32,10 @@ preflight-title = Revisión para la imprenta
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
 
 preflight-bleed-and-safe-area = Sangrado de { $bleed } mm alrededor; nada a menos de { $safe } mm del borde.
+preflight-boxes = Tamaño final { $finished } mm, con sangrado { $bleed } mm, página con marcas { $page } mm.
+preflight-contrast = Las letras se distinguen del fondo: contraste de al menos { $ratio }:1, al menos { $difference } % de negro de diferencia.
+preflight-fonts-embedded = Todas las fuentes van en el archivo, reducidas a las { $glyphs } formas usadas: { $fonts }.
+preflight-pictures-have-words = Dibujos con palabras para quien no los ve: { $count }.
 preflight-hazards-shown = Peligros mostrados: { $count }.
 preflight-ink-coverage = Máxima tinta en un punto: { $coverage } %; límite { $limit } %.
 preflight-postal-zones = Las zonas libres del lado de la dirección están despejadas.
@@ -34,8 +44,12 @@ preflight-type-sizes = La letra es de { $body } pt, la menor de { $smallest } pt
 
 ## Preflight: somebody should look before it goes to the print shop
 
+preflight-translation-outdated = “{ $text }” ({ $lang }): el original cambió después de traducirlo. Tradúzcalo otra vez antes de imprimir.
+preflight-line-often-wrong = “{ $text }” acierta por sí sola en solo el { $percent } % de los casos. Diga más o quite la línea.
+preflight-lines-contradict = “{ $text }” y “{ $other }” ({ $lang }) se contradicen: quien lee la primera cree que vale para las dos. Cambie las palabras de una.
+preflight-picture-without-words = Faltan palabras para quien no puede verlo ({ $what }). Escríbalas.
 preflight-translation-unreviewed = Nadie ha revisado los textos en “{ $lang }”. Haga que alguien los lea antes de imprimir.
-preflight-postal-field-missing = El campo “{ $field }” está vacío. Complételo o deje que la imprenta lo agregue.
+preflight-postal-field-missing = { $field }: vacío. Complételo o deje que la imprenta lo agregue.
 preflight-qr-dense = El código QR es muy fino (versión { $version }, { $characters } caracteres). Una dirección más corta se lee mejor.
 
 ## Preflight: errors. No file is made until they are put right. $place and $what say where
@@ -47,6 +61,10 @@ preflight-bad-character =
         [control] { $place }: “{ $text }” tiene un carácter de control ({ $codepoint }, lugar { $position }). Bórrelo y escriba las palabras otra vez.
        *[invisible] { $place }: “{ $text }” tiene un carácter que no se ve ({ $codepoint }, lugar { $position }). Bórrelo y escriba las palabras otra vez.
     }
+preflight-boxes-wrong = Las medidas no caben una en otra: tamaño final { $finished } mm, con sangrado { $bleed } mm, página { $page } mm. Elija otra hoja.
+preflight-contrast-low = “{ $text }” casi no se distingue del fondo: contraste { $ratio }:1, se necesita al menos { $least }:1; { $difference } % de negro de diferencia, se necesita al menos { $apart } %. Elija otras tintas.
+preflight-ink-limit-invalid = “{ $limit }” no es un límite de tinta. Escriba la suma de las cuatro planchas que indique la imprenta, de 100 a 400 %.
+preflight-qr-not-quiet = El código QR no tiene alrededor { $quiet } módulos de papel en blanco. Mueva lo que hay ahí.
 preflight-date-invalid = “{ $date }” no es una fecha. Escriba año, mes y día: 2027-01-31
 preflight-distance-invalid = “{ $distance }” no es una distancia de lectura en mm. Indique a qué distancia está quien lee.
 preflight-font-not-embeddable = La fuente “{ $family }” no se puede incluir en archivos. Elija otra.
@@ -56,23 +74,64 @@ preflight-hazard-missing = Falta en la hoja el peligro “{ $text }” en “{ $
 preflight-language-count = Una hoja lleva de uno a cuatro idiomas, no { $count }.
 preflight-language-invalid = “{ $lang }” no es una etiqueta de idioma. Escriba algo como es o es-US.
 preflight-language-twice = El idioma “{ $lang }” está dos veces. Quite uno.
-preflight-languages-differ = “{ $lang }” no dice lo mismo que “{ $first }”: { $what }.
+preflight-languages-differ =
+    { $what ->
+        [sections] “{ $lang }” no dice lo mismo que “{ $first }”: tiene { $theirs } secciones, no { $ours }. Traduzca lo que falta.
+        [verdict] “{ $lang }” no dice lo mismo que “{ $first }”: la sección { $section } tiene otra respuesta. Corríjala.
+        [lines] “{ $lang }” no dice lo mismo que “{ $first }”: la sección { $section } tiene { $theirs } líneas, no { $ours }. Traduzca lo que falta.
+       *[picture] “{ $lang }” no dice lo mismo que “{ $first }”: la línea { $line } de la sección { $section } tiene otro dibujo u otra marca de peligro. Corríjala.
+    }
 preflight-missing-glyph = { $place }: ninguna fuente tiene { $characters }, que se usa en “{ $text }”. Escríbalo sin eso o agregue una fuente que lo tenga.
 preflight-nothing-to-say = No hay nada que imprimir: el programa no dice nada de este flujo. Escriba antes sus reglas.
-preflight-outside-safe-area = “{ $what }” está a menos de { $safe } mm del borde y podría cortarse.
+preflight-outside-safe-area = A menos de { $safe } mm del borde, donde podría cortarse: { $what }
 preflight-pictogram-unknown = { $place }: no existe el dibujo “{ $pictogram }”. Elija otro.
 preflight-picture-too-small = Un dibujo mide solo { $side } mm. Imprima menos líneas o idiomas.
-preflight-postal-field-full = La línea { $line } del campo “{ $field }” no cabe: “{ $text }”. Acórtela.
-preflight-postal-zone = “{ $what }” está en una zona reservada al correo ({ $zone }). Muévalo o acórtelo.
-preflight-profile-unusable = El perfil de color no sirve: { $why }. Use el perfil de salida CMYK que indique la imprenta.
+preflight-postal-field-full = { $field }: “{ $text }” (línea { $line }) no cabe. Acórtela.
+preflight-postal-zone = En una zona reservada al correo ({ $zone }): { $what }. Muévalo o acórtelo.
+preflight-profile-unusable =
+    { $why ->
+        [not-icc] El archivo no es un perfil de color. Use el perfil de salida CMYK (.icc) que indique la imprenta.
+        [cut-short] El perfil de color está incompleto. Pida a la imprenta que lo envíe otra vez.
+        [no-tables] El perfil de color “{ $name }” no tiene tablas de color. Use el perfil de salida CMYK que indique la imprenta.
+       *[other-kind] El perfil de color “{ $name }” no es un perfil de salida CMYK: es para { $class }, en { $space }. Use el que indique la imprenta.
+    }
 preflight-qr-too-fine = El código QR es demasiado fino para leerse: sus módulos miden { $module } mm. Acorte la dirección.
 preflight-qr-too-long = La dirección tiene { $characters } caracteres, más de los que caben en un código QR. Acórtela.
-preflight-rule-too-thin = La línea “{ $what }” es demasiado fina para imprimirse.
+preflight-rule-too-thin = Una raya mide { $width } pt de grueso; la más fina que se imprime mide { $least } pt.
+preflight-text-empty = { $place }: no tiene texto. Escriba algo.
 preflight-step-invalid = El paso { $number } de lo que se puede quitar no es posible. Detalle, en inglés: { $why }.
-preflight-text-empty = { $place } no tiene texto. Escriba algo.
 preflight-text-overlaps = “{ $text }” y “{ $other }” se enciman. Acorte uno de los dos.
-preflight-text-too-long = { $place } ({ $lang }): “{ $text }” no cabe ni con { $floor } pt, la letra más pequeña que se puede leer. Acórtelo unos { $cut } caracteres.
+preflight-text-too-long = { $place }: “{ $text }” no cabe ni con { $floor } pt, la letra más pequeña que se puede leer. Acórtelo unos { $cut } caracteres.
 preflight-too-many-lines = La hoja “{ $sheet }” tiene { $lines } líneas en { $languages } idiomas y le faltan { $missing } mm con letra de { $floor } pt. Quite líneas o imprima menos idiomas.
 preflight-too-much-ink = Hay { $coverage } % de tinta en un punto; el límite es { $limit } %. Elija un color más claro.
 preflight-type-too-small = “{ $text }” está en { $size } pt; se necesitan al menos { $least } pt. Acorte los textos.
-preflight-word-too-wide = { $place } ({ $lang }): la palabra “{ $word }” en “{ $text }” es más ancha que su columna con { $floor } pt. Use una palabra de unos { $room } caracteres como máximo.
+preflight-word-too-wide = { $place }: la palabra “{ $word }” en “{ $text }” es más ancha que su columna con { $floor } pt. Use una palabra de unos { $room } caracteres como máximo.
+
+## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's tag
+
+sheet-text-title = Título ({ $lang })
+sheet-text-heading = Encabezado de la sección { $section } ({ $lang })
+sheet-text-line = Línea { $line } de la sección { $section } ({ $lang })
+sheet-text-scan = Frase junto al código QR ({ $lang })
+sheet-text-foot = Línea { $line } al pie ({ $lang })
+sheet-text-issuer = Quién publica la hoja
+sheet-text-short-address = Dirección web corta
+sheet-text-notice = Aviso de impresión
+sheet-text-edition = Edición
+sheet-text-job-name = Nombre del trabajo
+sheet-text-slug = Línea fuera de la hoja
+# $line may be empty.
+sheet-text-return-address = Remitente { $line }
+sheet-text-indicia = Marca de franqueo { $line }
+sheet-text-addressee = Destinatario { $line }
+postal-zone-barcode-clear = franja blanca para el código de barras
+postal-zone-read-area = donde las máquinas leen la dirección
+drawn-code = el código QR
+drawn-picture = un dibujo
+drawn-area = una zona de tinta
+sheet-cart-lid = etiqueta para la tapa
+sheet-postcard-mailer = postal para correo
+# What a color profile is for.
+profile-class-mntr = una pantalla
+profile-class-scnr = un escáner o una cámara
+profile-class-other = otro uso

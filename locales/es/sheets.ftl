@@ -25,3 +25,10 @@ sheet-hazard-oil = Aceite de motor
 sheet-hazard-explosive = Pirotecnia y munición
 sheet-hazard-radioactive = Todo lo radiactivo
 sheet-hazards-between = {", "}
+
+# For those who cannot see: never printed. A picture of a thing; the sign on a hazard; the QR code;
+# and what following the printed address does.
+sheet-picture-alt = Dibujo: { $item }
+sheet-caution-alt = Señal de advertencia
+sheet-code-alt = Código QR que abre la guía
+sheet-link-alt = Abrir la guía en el navegador

@@ -2,7 +2,13 @@
 
 use crate::finding::{PreflightItem, PrintError};
 use crate::job::{LanguageBlock, SheetJob, Tone};
+use crate::make::Press;
+use crate::pdf::Profile;
 use crate::pictogram::pictogram;
+use crate::place::{
+    ADDRESSEE, EDITION, INDICIA, ISSUER, JOB_NAME, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, english, foot,
+    heading, line, numbered, scan, title,
+};
 use crate::text::refuse_bad_characters;
 use crate::unit::Mm;
 
@@ -13,6 +19,23 @@ const MOST_LANGUAGES: usize = 4;
 const NEAREST: Mm = Mm(200.0);
 const FARTHEST: Mm = Mm(10_000.0);
 
+/// Ink limits that a paper can have: a solid plate, and all four.
+const LEAST_LIMIT: u16 = 100;
+const MOST_LIMIT: u16 = 400;
+
+/// Refuses a press that is none: a profile of another kind, or a limit that no paper has.
+pub(crate) fn press<'a>(press: &Press<'a>) -> Result<Profile<'a>, PrintError> {
+    let limit = press.ink_limit;
+    if !(LEAST_LIMIT..=MOST_LIMIT).contains(&limit) {
+        let message = format!(
+            "the ink limit is {limit} %; give the sum of the four plates that the print shop names, from \
+             {LEAST_LIMIT} to {MOST_LIMIT} %"
+        );
+        return Err(PreflightItem::error("ink-limit-invalid", message).arg("limit", limit).into());
+    }
+    Profile::read(press.profile)
+}
+
 /// Refuses a job that can't become a sheet.
 pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
     let mut errors = Vec::new();
@@ -21,13 +44,11 @@ pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
     for block in &job.languages {
         texts(block, &mut errors);
     }
-    for (field, lines) in [
-        ("the return address", &job.return_address),
-        ("the indicia", &job.indicia),
-        ("the delivery address", &job.addressee),
-    ] {
+    for (field, lines) in
+        [(RETURN_ADDRESS, &job.return_address), (INDICIA, &job.indicia), (ADDRESSEE, &job.addressee)]
+    {
         for (index, text) in lines.iter().enumerate() {
-            errors.extend(refuse_bad_characters(text, &format!("{field}, line {}", index + 1)));
+            errors.extend(refuse_bad_characters(text, &numbered(field, index + 1)));
         }
     }
     if errors.is_empty() { Ok(()) } else { Err(PrintError { items: errors }) }
@@ -35,11 +56,11 @@ pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
 
 fn fields(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
     for (field, text, needed) in [
-        ("the issuer's name", &job.jurisdiction, true),
-        ("the job's name", &job.job_name, true),
-        ("the short address", &job.short_url, true),
-        ("the edition", &job.edition, false),
-        ("the print notice", &job.print_notice, false),
+        (ISSUER, &job.jurisdiction, true),
+        (JOB_NAME, &job.job_name, true),
+        (SHORT_ADDRESS, &job.short_url, true),
+        (EDITION, &job.edition, false),
+        (NOTICE, &job.print_notice, false),
     ] {
         errors.extend(refuse_bad_characters(text, field));
         if needed && text.trim().is_empty() {
@@ -73,7 +94,8 @@ fn fields(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
 }
 
 fn empty(place: &str) -> PreflightItem {
-    PreflightItem::error("text-empty", format!("{place} has no words; write some")).arg("place", place)
+    let message = format!("{} has no words; write some", english(place));
+    PreflightItem::error("text-empty", message).arg("place", place)
 }
 
 /// Whether a text is a day of the civil calendar, `YYYY-MM-DD`.
@@ -119,42 +141,76 @@ fn languages(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
         }
     }
     for block in others {
-        if let Some(what) = difference(first, block) {
+        if let Some(difference) = difference(first, block) {
             let message = format!(
-                "“{}” does not say the same as “{}”: {what}; every language needs the same sections and lines, \
+                "“{}” does not say the same as “{}”: {}; every language needs the same sections and lines, \
                  translate what is missing",
-                block.lang, first.lang
+                block.lang,
+                first.lang,
+                difference.english()
             );
             errors.push(
                 PreflightItem::error("languages-differ", message)
                     .arg("lang", &block.lang)
                     .arg("first", &first.lang)
-                    .arg("what", what),
+                    .arg("what", difference.what)
+                    .arg("section", difference.section)
+                    .arg("line", difference.line)
+                    .arg("ours", difference.ours)
+                    .arg("theirs", difference.theirs),
             );
         }
     }
 }
 
-/// The first way in which a language's sections are not those of the leading one.
-fn difference(first: &LanguageBlock, other: &LanguageBlock) -> Option<String> {
-    if first.sections.len() != other.sections.len() {
-        return Some(format!("{} sections instead of {}", other.sections.len(), first.sections.len()));
+/// A way in which a language's sections are not those of the leading one.
+#[derive(Default)]
+struct Difference {
+    /// `sections`, `verdict`, `lines` or `picture`.
+    what: &'static str,
+    /// Counted from 1; 0 where it is about none.
+    section: usize,
+    line: usize,
+    /// How many the leading language has, and this one.
+    ours: usize,
+    theirs: usize,
+}
+
+impl Difference {
+    fn english(&self) -> String {
+        let Self { what, section, line, ours, theirs } = self;
+        match *what {
+            "sections" => format!("{theirs} sections instead of {ours}"),
+            "verdict" => format!("section {section} has another verdict"),
+            "lines" => format!("section {section} has {theirs} lines instead of {ours}"),
+            _ => format!("section {section}, line {line} has another picture or hazard mark"),
+        }
     }
-    first.sections.iter().zip(&other.sections).enumerate().find_map(|(index, (ours, theirs))| {
-        let number = index + 1;
+}
+
+/// The first way in which a language's sections are not those of the leading one.
+fn difference(first: &LanguageBlock, other: &LanguageBlock) -> Option<Difference> {
+    if first.sections.len() != other.sections.len() {
+        let (ours, theirs) = (first.sections.len(), other.sections.len());
+        return Some(Difference { what: "sections", ours, theirs, ..Difference::default() });
+    }
+    first.sections.iter().zip(&other.sections).zip(1..).find_map(|((ours, theirs), section)| {
         if ours.tone != theirs.tone {
-            return Some(format!("section {number} has another verdict"));
+            return Some(Difference { what: "verdict", section, ..Difference::default() });
         }
-        if ours.lines.len() != theirs.lines.len() {
-            return Some(format!(
-                "section {number} has {} lines instead of {}",
-                theirs.lines.len(),
-                ours.lines.len()
-            ));
+        let (most, least) = (ours.lines.len(), theirs.lines.len());
+        if most != least {
+            return Some(Difference {
+                what: "lines",
+                section,
+                ours: most,
+                theirs: least,
+                ..Difference::default()
+            });
         }
-        ours.lines.iter().zip(&theirs.lines).enumerate().find_map(|(line, (a, b))| {
+        ours.lines.iter().zip(&theirs.lines).zip(1..).find_map(|((a, b), line)| {
             let same = a.hazard == b.hazard && a.pictogram == b.pictogram;
-            (!same).then(|| format!("section {number}, line {} has another picture or hazard mark", line + 1))
+            (!same).then(|| Difference { what: "picture", section, line, ..Difference::default() })
         })
     })
 }
@@ -173,25 +229,26 @@ fn texts(block: &LanguageBlock, errors: &mut Vec<PreflightItem>) {
             errors.push(empty(&place));
         }
     };
-    take(&block.title, format!("{lang}, title"), true);
-    take(&block.scan, format!("{lang}, scan sentence"), false);
+    take(&block.title, title(lang), true);
+    take(&block.scan, scan(lang), false);
     for (index, text) in block.footer.iter().enumerate() {
-        take(text, format!("{lang}, footer line {}", index + 1), true);
+        take(text, foot(lang, index + 1), true);
     }
     for (s, section) in block.sections.iter().enumerate() {
-        take(&section.heading, format!("{lang}, section {}, heading", s + 1), true);
+        take(&section.heading, heading(lang, s + 1), true);
         for (l, line) in section.lines.iter().enumerate() {
-            take(&line.text, format!("{lang}, section {}, line {}", s + 1, l + 1), true);
+            take(&line.text, self::line(lang, s + 1, l + 1), true);
         }
     }
     for (s, section) in block.sections.iter().enumerate() {
         for (l, line) in section.lines.iter().enumerate() {
-            let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
+            let place = self::line(lang, s + 1, l + 1);
+            let named = english(&place);
             if let Some(id) = &line.pictogram
                 && pictogram(id).is_none()
             {
                 let message =
-                    format!("{place}: there is no pictogram “{}”; choose one of the list", id.escape_debug());
+                    format!("{named}: there is no pictogram “{}”; choose one of the list", id.escape_debug());
                 errors.push(
                     PreflightItem::error("pictogram-unknown", message)
                         .arg("place", &place)
@@ -201,7 +258,7 @@ fn texts(block: &LanguageBlock, errors: &mut Vec<PreflightItem>) {
             // A hazard never goes into a cart or bin, whatever a caller says.
             if line.hazard && section.tone == Tone::Yes {
                 let message = format!(
-                    "{place}: “{}” is a hazard under a verdict that accepts it; move it to where hazards go",
+                    "{named}: “{}” is a hazard under a verdict that accepts it; move it to where hazards go",
                     line.text
                 );
                 errors.push(

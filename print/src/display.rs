@@ -53,6 +53,18 @@ pub struct Fill {
     pub path: Vec<PathOp>,
     /// Its ink.
     pub ink: Ink,
+    /// What it shows, for those who cannot see it; nothing for what only decorates.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub alt: Option<Alt>,
+}
+
+/// What a picture shows, in words of the job's.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Alt {
+    /// The language's tag.
+    pub lang: String,
+    /// The words.
+    pub text: String,
 }
 
 /// A straight stroke.
@@ -101,6 +113,12 @@ pub struct TextLine {
     pub direction: Direction,
     /// What it is for.
     pub role: Role,
+    /// Which of the job's texts it is a line of, as a code (see [`crate::text_place`]). The lines of one text share it.
+    #[serde(default)]
+    pub place: String,
+    /// What the text has between this line and its next one: a space mostly, nothing where no space breaks lines.
+    #[serde(default)]
+    pub gap: String,
     /// The area it takes: its advance wide, its line's height high. No two of these overlap.
     pub rect: Rect,
     /// The ink.

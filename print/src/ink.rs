@@ -29,6 +29,8 @@ impl Ink {
     pub const GREY: Self = Self::new([0, 0, 0, 75], [0x57, 0x57, 0x56]);
     /// Hairlines between rows.
     pub const RULE: Self = Self::new([0, 0, 0, 25], [0xd0, 0xd0, 0xcf]);
+    /// Every plate: for the marks by which plates are laid over each other, outside the sheet.
+    pub const REGISTRATION: Self = Self::new([100, 100, 100, 100], [0, 0, 0]);
     /// Bare paper.
     pub const PAPER: Self = Self::new([0, 0, 0, 0], [0xff, 0xff, 0xff]);
     /// The title band: a deep spruce.
@@ -64,63 +66,6 @@ impl Ink {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    /// Relative luminance (WCAG 2.2, threshold .04045).
-    fn luminance([r, g, b]: [u8; 3]) -> f64 {
-        let linear = |part: u8| {
-            let part = f64::from(part) / 255.0;
-            if part <= 0.04045 { part / 12.92 } else { libm_pow((part + 0.055) / 1.055, 2.4) }
-        };
-        0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b)
-    }
-
-    #[expect(
-        clippy::disallowed_methods,
-        reason = "a test's contrast may differ in the last bit between platforms"
-    )]
-    fn libm_pow(base: f64, power: f64) -> f64 {
-        base.powf(power)
-    }
-
-    fn contrast(a: [u8; 3], b: [u8; 3]) -> f64 {
-        let (a, b) = (luminance(a), luminance(b));
-        (a.max(b) + 0.05) / (a.min(b) + 0.05)
-    }
-
-    /// Values of CHECK-VALUES "Contrast on white" (WCAG 2.2 formula).
-    #[test]
-    fn the_formula_is_right() {
-        for (colour, expected) in [
-            ([0; 3], 21.0),
-            ([0x76; 3], 4.5422),
-            ([0x77; 3], 4.4781),
-            ([255, 0, 0], 3.9985),
-            ([0, 128, 0], 5.1374),
-        ] {
-            assert!((contrast(colour, [255; 3]) - expected).abs() < 0.0001, "{colour:?}");
-        }
-    }
-
-    /// Words on their grounds: at least 4.5:1 (WCAG 2.2, 1.4.3).
-    #[test]
-    fn every_pair_in_use_has_contrast() {
-        let pairs = [
-            (Ink::PAPER, Ink::BAND),
-            (Ink::PAPER, Ink::YES),
-            (Ink::PAPER, Ink::NO),
-            (Ink::PAPER, Ink::ELSEWHERE),
-            (Ink::BLACK, Ink::CAUTION),
-            (Ink::BLACK, Ink::PAPER),
-            (Ink::BLACK, Ink::YES_TINT),
-            (Ink::BLACK, Ink::NO_TINT),
-            (Ink::BLACK, Ink::ELSEWHERE_TINT),
-            (Ink::BLACK, Ink::CAUTION_TINT),
-        ];
-        for (ink, ground) in pairs {
-            let ratio = contrast(ink.screen, ground.screen);
-            assert!(ratio >= 4.5, "{ink:?} on {ground:?}: {ratio:.2}");
-        }
-    }
 
     /// Also with black printed over the ground.
     #[test]

@@ -125,6 +125,15 @@ pub struct LanguageBlock {
     /// Whether a person who knows the language has approved these words.
     #[serde(default)]
     pub reviewed: bool,
+    /// Words printed here whose source has changed since they were translated.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub outdated: Vec<String>,
+    /// What the QR code is, for those who cannot see it. Never printed.
+    #[serde(default)]
+    pub code_alt: String,
+    /// What following the printed address does, for those who hear it. Never printed.
+    #[serde(default)]
+    pub link_alt: String,
 }
 
 /// One verdict and what it covers.
@@ -140,7 +149,7 @@ pub struct Section {
 }
 
 /// One thing: its words, and its picture if there is one.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Line {
     /// The words.
@@ -148,6 +157,16 @@ pub struct Line {
     /// The picture's id, one of [`crate::PICTOGRAMS`].
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pictogram: Option<String>,
+    /// What the picture shows, for those who cannot see it. Never printed; without it the picture counts as
+    /// decoration.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub alt: String,
+    /// The share of cases in which the line alone leads to the right place, in thousandths, where that is not all.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fidelity: Option<u16>,
+    /// Another line of the sheet whose words this one's contradict.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub contradicts: Option<String>,
     /// Whether this names a hazard. Such a line is never dropped, and is set with the caution mark.
     #[serde(default)]
     pub hazard: bool,

@@ -16,6 +16,7 @@ mod offer;
 mod path;
 mod pdf;
 mod pictogram;
+mod place;
 mod preflight;
 mod qr;
 mod sheet;
@@ -23,21 +24,22 @@ mod svg;
 mod text;
 mod unit;
 
-pub use display::{DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
+pub use display::{Alt, DisplayList, Fill, Glyph, Item, Page, Role, Rule, Run, TextLine};
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
 pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, Fitted, make, make_fitting};
+pub use make::{Artifact, Fitted, Output, Press, make, make_fitting};
 pub use offer::{Offer, Step};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
+pub use place::{TEXT_PLACES, text_place};
 pub use sheet::{
     BLEED, POSTCARD_ADDRESS_SIDE, PageGeometry, PostalZones, SAFE, SLUG, SMALLEST_ADDRESS_TYPE, Sheet,
 };
-pub use svg::{PreviewArea, svg};
+pub use svg::{PreviewArea, svg, svg_with_findings};
 pub use unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The bundled press profile: GRACoL on coated paper, from the data of ANSI/CGATS/GRACoL TR 006-2007.

@@ -4,18 +4,57 @@ use crate::check;
 use crate::display::DisplayList;
 use crate::finding::{PreflightItem, PrintError, Severity};
 use crate::font::{Face, FontSet};
+use crate::ink::INK_LIMIT;
 use crate::job::SheetJob;
 use crate::layout::{self, Content};
 use crate::offer::{self, Offer, Step};
-use crate::pdf::{self, Profile};
+use crate::pdf;
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
 
+/// A press, as the print shop states it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Press<'a> {
+    /// The CMYK output profile (ICC) of its condition: paper, inks and dot gain.
+    pub profile: &'a [u8],
+    /// The most ink its paper takes at one place: the sum of the four plates, in per cent, 100 to 400.
+    pub ink_limit: u16,
+}
+
+/// Which file is wanted of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Output<'a> {
+    /// PDF/X-4 with bleed and marks, for a print shop.
+    Press(Press<'a>),
+    /// PDF/UA-1 of the finished size in sRGB: to read, to listen to, to send.
+    Web,
+}
+
+impl<'a> From<Press<'a>> for Output<'a> {
+    fn from(press: Press<'a>) -> Self {
+        Self::Press(press)
+    }
+}
+
+/// A press with the usual limit of ink.
+impl<'a> From<&'a [u8]> for Output<'a> {
+    fn from(profile: &'a [u8]) -> Self {
+        Self::Press(Press { profile, ink_limit: INK_LIMIT })
+    }
+}
+
+/// A press with the usual limit of ink.
+impl<'a, const N: usize> From<&'a [u8; N]> for Output<'a> {
+    fn from(profile: &'a [u8; N]) -> Self {
+        Self::from(profile.as_slice())
+    }
+}
+
 /// What [`make`] made.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Artifact {
-    /// The press file.
+    /// The file.
     pub pdf: Vec<u8>,
     /// What it shows, for the preview.
     pub display_list: DisplayList,
@@ -23,10 +62,10 @@ pub struct Artifact {
     pub preflight: Vec<PreflightItem>,
 }
 
-/// Lays a sheet out and writes its press file.
+/// Lays a sheet out and writes one file of it: for a press, named by its profile, or for the web.
 ///
-/// `profile` is the CMYK output profile of the press condition. The same job, fonts and profile make the same
-/// bytes on every machine. Fails, before anything is written, with every error found.
+/// Every output is written from the same display list. The same job, fonts and output make the same bytes on every
+/// machine. Fails, before anything is written, with every error found.
 ///
 /// ```
 /// # fn main() -> Result<(), Box<dyn std::error::Error>> {
@@ -44,11 +83,17 @@ pub struct Artifact {
 /// }
 /// let artifact = print::make(&job, &fonts, print::PRESS_PROFILE)?;
 /// assert!(artifact.pdf.starts_with(b"%PDF-1.6"));
+/// let web = print::make(&job, &fonts, print::Output::Web)?;
+/// assert!(web.pdf.starts_with(b"%PDF-1.7") && web.display_list == artifact.display_list);
 /// # Ok(())
 /// # }
 /// ```
-pub fn make(job: &SheetJob, fonts: &FontSet, profile: &[u8]) -> Result<Artifact, PrintError> {
-    make_fitting(job, &Offer::default(), fonts, profile).map(|fitted| fitted.artifact)
+pub fn make<'a>(
+    job: &SheetJob,
+    fonts: &FontSet,
+    output: impl Into<Output<'a>>,
+) -> Result<Artifact, PrintError> {
+    make_fitting(job, &Offer::default(), fonts, output).map(|fitted| fitted.artifact)
 }
 
 /// What [`make_fitting`] made.
@@ -62,21 +107,25 @@ pub struct Fitted {
     pub taken: usize,
 }
 
-/// Lays a sheet out with as much of the job as can be read with ease, and writes its press file.
+/// Lays a sheet out with as much of the job as can be read with ease, and writes one file of it.
 ///
 /// Steps of the offer are taken in their order and no more than needed: those for ease to set the sheet in a
 /// comfortable size (a quarter above the floor for its viewing distance), the others to reach the floor at all. The
 /// rest is as with [`make`]; a step that would drop a hazard, or fits no line, is an error.
-pub fn make_fitting(
+pub fn make_fitting<'a>(
     job: &SheetJob,
     offer: &Offer,
     fonts: &FontSet,
-    profile: &[u8],
+    output: impl Into<Output<'a>>,
 ) -> Result<Fitted, PrintError> {
     let steps = offer.steps.as_slice();
     check::check(job)?;
     offer::check(job, steps)?;
-    let profile = Profile::read(profile)?;
+    let output = output.into();
+    let press = match output {
+        Output::Press(press) => Some((check::press(&press)?, press.ink_limit)),
+        Output::Web => None,
+    };
     let setter = Typesetter::new(fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance)?;
     let mut content = Content::new(job, setter)?;
@@ -93,13 +142,18 @@ pub fn make_fitting(
     let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
-    let findings = preflight(&Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body });
+    let ink_limit = press.as_ref().map(|(_, limit)| *limit);
+    let sheet = Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
+    let findings = preflight(&sheet);
     let (errors, notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = pdf::write(&laid_out.list, fonts, &job, &profile);
+    let pdf = match press {
+        Some((profile, _)) => pdf::write(&laid_out.list, fonts, &job, &profile),
+        None => pdf::write_web(&laid_out.list, fonts, &job),
+    };
     let artifact = Artifact { pdf, display_list: laid_out.list, preflight: notes };
     Ok(Fitted { artifact, job, taken })
 }

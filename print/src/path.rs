@@ -66,6 +66,53 @@ pub(crate) fn rounded(r: Rect, radius: Pt) -> Vec<PathOp> {
     ]
 }
 
+/// How many straight steps stand for a curve when it is asked what lies inside.
+const STEPS: u32 = 8;
+
+/// Whether a point lies inside an outline, by the even-odd rule; curves count as a few straight steps.
+pub(crate) fn contains(path: &[PathOp], point: Point) -> bool {
+    let mut inside = false;
+    let (mut start, mut last) = (Point::default(), Point::default());
+    // A ray to the right crosses an edge that has one end above it and one below.
+    let mut edge = |from: Point, to: Point| {
+        if (from.y > point.y) != (to.y > point.y) {
+            let at = from.x + (to.x - from.x) * ((point.y - from.y) / (to.y - from.y));
+            inside ^= point.x < at;
+        }
+    };
+    for op in path {
+        match *op {
+            PathOp::Move(p) => {
+                edge(last, start);
+                (start, last) = (p, p);
+            }
+            PathOp::Line(p) => {
+                edge(last, p);
+                last = p;
+            }
+            PathOp::Curve(a, b, c) => {
+                let from = last;
+                for step in 1..=STEPS {
+                    let t = f64::from(step) / f64::from(STEPS);
+                    let u = 1.0 - t;
+                    let mix = |w: Pt, x: Pt, y: Pt, z: Pt| {
+                        w * (u * u * u) + x * (3.0 * u * u * t) + y * (3.0 * u * t * t) + z * (t * t * t)
+                    };
+                    let next = Point { x: mix(from.x, a.x, b.x, c.x), y: mix(from.y, a.y, b.y, c.y) };
+                    edge(last, next);
+                    last = next;
+                }
+            }
+            PathOp::Close => {
+                edge(last, start);
+                last = start;
+            }
+        }
+    }
+    edge(last, start);
+    inside
+}
+
 /// The smallest rectangle around every point of an outline, handles included.
 pub(crate) fn bounds(path: &[PathOp]) -> Option<Rect> {
     let mut corners: Option<(Pt, Pt, Pt, Pt)> = None;
@@ -87,4 +134,21 @@ pub(crate) fn bounds(path: &[PathOp]) -> Option<Rect> {
         }
     }
     corners.map(|(l, t, r, b)| Rect::new(l, t, r - l, b - t))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn points_are_inside_outlines_and_outside_their_holes() {
+        let area = Rect::new(Pt(0.0), Pt(0.0), Pt(100.0), Pt(60.0));
+        let mut path = rounded(area, Pt(20.0));
+        path.extend(rectangle(Rect::new(Pt(40.0), Pt(20.0), Pt(20.0), Pt(20.0))));
+        let at = |x: f64, y: f64| contains(&path, point(Pt(x), Pt(y)));
+        assert!(at(30.0, 30.0) && at(50.0, 5.0) && at(99.0, 30.0) && at(7.0, 7.0));
+        assert!(!at(50.0, 30.0), "the hole");
+        assert!(!at(2.0, 2.0), "the round corner");
+        assert!(!at(-1.0, 30.0) && !at(101.0, 30.0) && !at(50.0, 61.0));
+    }
 }

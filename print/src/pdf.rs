@@ -1,4 +1,5 @@
-//! The press file: PDF/X-4 from the display list. Nothing else in the crate knows how a PDF is written.
+//! The files: PDF/X-4 for the press here, PDF/UA for the web in [`web`], both from the display list. Nothing else in
+//! the crate knows how a PDF is written.
 //!
 //! Written with `pdf-writer` and `subsetter`. `printpdf` 0.12.8, tried first, was set aside because every program
 //! that links it carries its bundled FOGRA39 profile, which may not be redistributed freely: the profile's bytes
@@ -13,6 +14,10 @@
 //! that stands alone on its baseline exactly; of headings in several languages side by side it gives every word right,
 //! but orders the words of the whole row as one line. Poppler gives every word right, and with `-layout` every line.
 //! Readers that take glyphs in file order show Arabic reversed.
+//! The web file draws the same glyphs, so PDFium and poppler read it as they read the press file. Each right-to-left text's
+//! characters are stated in its structure, exactly and in reading order, for readers that go by the structure, as screen
+//! readers do. Tried as well: stating them in the content turns them round in PDFium, and poppler's structure text passes
+//! over both and shows the glyphs' order; drawing in logical order pleases it and turns every Arabic word round in PDFium.
 //! Each pair of a glyph and its characters has a code of its own, so that one glyph can stand for several
 //! characters in different words.
 
@@ -20,17 +25,22 @@ mod content;
 mod fonts;
 mod metadata;
 mod profile;
+mod srgb;
+mod structure;
+mod web;
 
 pub(crate) use profile::Profile;
+pub(crate) use web::write as write_web;
 
 use pdf_writer::types::{OutputIntentSubtype, OverprintMode, TrappingStatus};
 use pdf_writer::{Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr};
 use sha2::{Digest, Sha256};
 
-use crate::display::{DisplayList, Page};
+use crate::display::DisplayList;
 use crate::font::FontSet;
 use crate::job::SheetJob;
 use crate::unit::{self, Pt};
+use content::Dress;
 
 /// A length as the file states it: thousandths of a point are finer than any plate.
 fn number(value: Pt) -> f32 {
@@ -53,9 +63,9 @@ struct Origin {
 }
 
 impl Origin {
-    fn of(page: &Page) -> Self {
-        let media = page.geometry.media_box();
-        Self { left: media.x, bottom: media.bottom() }
+    /// The coordinates of a file whose page is this area.
+    fn of(page: unit::Rect) -> Self {
+        Self { left: page.x, bottom: page.bottom() }
     }
     fn x(&self, x: Pt) -> f32 {
         number(x - self.left)
@@ -78,15 +88,20 @@ impl Objects {
     }
 }
 
-/// Writes the file.
+/// Writes the press file.
 pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile: &Profile<'_>) -> Vec<u8> {
     let mut objects = Objects(0);
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, plain, overprint) = (objects.next(), objects.next(), objects.next());
-    let embedded = fonts::embed(list, fonts, &mut objects);
-    let streams: Vec<Vec<u8>> = list.pages.iter().map(|page| content::page(page, &embedded)).collect();
+    let every_plate = objects.next();
+    let embedded = fonts::embed(list, fonts, &mut objects, false);
+    let streams: Vec<Vec<u8>> = list
+        .pages
+        .iter()
+        .map(|page| content::page(page, &embedded, &Origin::of(page.geometry.media_box()), Dress::Press))
+        .collect();
 
-    let id = file_id(job, &streams, &embedded, profile);
+    let id = file_id(job, &streams, &embedded, profile.bytes);
     let mut pdf = Pdf::new();
     pdf.set_version(1, 6);
     pdf.set_file_id((id.to_vec(), id.to_vec()));
@@ -95,7 +110,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     for (page, stream) in list.pages.iter().zip(&streams) {
         let (page_id, stream_id) = (objects.next(), objects.next());
         pages.push(page_id);
-        let origin = Origin::of(page);
+        let origin = Origin::of(page.geometry.media_box());
         let geometry = &page.geometry;
         let mut out = pdf.page(page_id);
         out.parent(tree)
@@ -107,6 +122,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
         let mut states = resources.ext_g_states();
         states.pair(content::PLAIN, plain).pair(content::OVERPRINT, overprint);
         states.finish();
+        resources.color_spaces().pair(content::EVERY_PLATE, every_plate);
         let mut used = resources.fonts();
         for font in embedded.fonts() {
             used.pair(Name(font.resource.as_bytes()), font.reference);
@@ -122,15 +138,20 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
         .overprint(true)
         .overprint_fill(true)
         .overprint_mode(OverprintMode::IgnoreZeroChannel);
+    // The colorant that goes on every plate, for the marks by which plates are laid over each other.
+    let mut ink = pdf.color_space(every_plate).separation(Name(b"All"));
+    ink.alternate_color_space().device_cmyk();
+    ink.tint_exponential().domain([0.0, 1.0]).c0([0.0; 4]).c1([1.0; 4]).n(1.0);
+    ink.finish();
     embedded.write(&mut pdf);
 
     let mut stream = pdf.icc_profile(icc, &profile.deflated);
     stream.n(4).filter(Filter::FlateDecode);
     stream.finish();
 
-    let packet = metadata::xmp(job, &id);
+    let packet = metadata::xmp(job, &id, metadata::Kind::Press);
     pdf.metadata(xmp, packet.as_bytes()).finish();
-    write_info(&mut pdf, info, job);
+    write_info(&mut pdf, info, job, true);
 
     let count = i32::try_from(pages.len()).unwrap_or(0);
     pdf.pages(tree).kids(pages).count(count);
@@ -157,16 +178,18 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     pdf.finish()
 }
 
-fn write_info(pdf: &mut Pdf, id: Ref, job: &SheetJob) {
+fn write_info(pdf: &mut Pdf, id: Ref, job: &SheetJob, press: bool) {
     let mut info = pdf.document_info(id);
     info.title(TextStr(&job.job_name));
     info.creator(TextStr(metadata::TOOL)).producer(TextStr(metadata::TOOL));
     if let Some(date) = date(&job.date) {
         info.creation_date(date).modified_date(date);
     }
-    info.trapped(TrappingStatus::NotTrapped);
-    // PDF/X-4 states its version in the XMP packet; print shops' older tools look here.
-    info.pair(Name(b"GTS_PDFXVersion"), Str(b"PDF/X-4"));
+    if press {
+        info.trapped(TrappingStatus::NotTrapped);
+        // PDF/X-4 states its version in the XMP packet; print shops' older tools look here.
+        info.pair(Name(b"GTS_PDFXVersion"), Str(b"PDF/X-4"));
+    }
 }
 
 /// The job's date; it has been checked to be one.
@@ -187,7 +210,7 @@ fn date(text: &str) -> Option<Date> {
 }
 
 /// The file's id, from everything in it: the same content has the same id, another content another one.
-fn file_id(job: &SheetJob, streams: &[Vec<u8>], fonts: &fonts::Embedded, profile: &Profile<'_>) -> [u8; 16] {
+fn file_id(job: &SheetJob, streams: &[Vec<u8>], fonts: &fonts::Embedded, profile: &[u8]) -> [u8; 16] {
     let mut hash = Sha256::new();
     for text in [&job.job_name, &job.date, &job.edition, &job.jurisdiction] {
         hash.update(text.as_bytes());
@@ -197,7 +220,7 @@ fn file_id(job: &SheetJob, streams: &[Vec<u8>], fonts: &fonts::Embedded, profile
         hash.update(stream);
     }
     fonts.digest(&mut hash);
-    hash.update(profile.bytes);
+    hash.update(profile);
     let mut id = [0; 16];
     for (place, byte) in id.iter_mut().zip(hash.finalize()) {
         *place = byte;

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use crate::display::{DisplayList, Item};
+use crate::finding::{PreflightItem, Severity};
 use crate::font::FontSet;
 use crate::ink::Ink;
 use crate::path::PathOp;
@@ -45,6 +46,75 @@ fn data(path: &[PathOp], sx: f64, sy: f64) -> String {
         }
     }
     out
+}
+
+/// The colours of marked findings: what stops the file, and what a person should look at. They stand on every ink of the
+/// sheets, with a pale line beside them.
+const ERROR: &str = "#c4001d";
+const WARNING: &str = "#8a3ffc";
+const BESIDE: &str = "#ffffff";
+
+/// Draws a page as SVG with the places of findings marked: each a box with the finding's number, counted from 1 in the
+/// order given. What was found right is not marked.
+pub fn svg_with_findings(
+    list: &DisplayList,
+    fonts: &FontSet,
+    page: usize,
+    area: PreviewArea,
+    findings: &[PreflightItem],
+) -> Option<String> {
+    let mut drawing = svg(list, fonts, page, area)?;
+    let mut boxes = String::new();
+    for (item, number) in findings.iter().zip(1_usize..) {
+        let Some(place) = item.place.filter(|place| place.page == page) else { continue };
+        let colour = match item.severity {
+            Severity::Error => ERROR,
+            Severity::Warning => WARNING,
+            Severity::Pass => continue,
+        };
+        mark(&mut boxes, place.rect.grown(Pt(1.5)), number, colour, fonts);
+    }
+    let end = drawing.rfind("</svg>")?;
+    drawing.insert_str(end, &boxes);
+    Some(drawing)
+}
+
+/// A box around a place, and at its upper left corner its number on a tag.
+fn mark(out: &mut String, area: Rect, index: usize, colour: &str, fonts: &FontSet) {
+    const SIZE: f64 = 8.0;
+    let (x, y, width, height) =
+        (number(area.x.0), number(area.y.0), number(area.width.0), number(area.height.0));
+    for (stroke, thick) in [(BESIDE, "2.6"), (colour, "1.4")] {
+        let _ = writeln!(
+            out,
+            r#"<rect class="finding" x="{x}" y="{y}" width="{width}" height="{height}" fill="none" stroke="{stroke}" stroke-width="{thick}"/>"#
+        );
+    }
+    let Some(face) = fonts.get(0) else { return };
+    let scale = SIZE / face.units;
+    let glyphs: Vec<u16> = index.to_string().chars().filter_map(|digit| face.glyph(digit)).collect();
+    let wide: f64 = glyphs.iter().map(|&glyph| face.advance(glyph) * scale).sum();
+    // Beside the box, so that it hides nothing of what it marks; over its corner at the sheet's edge.
+    let (left, top) = ((area.x.0 - wide - 3.5).max(0.0), area.y.0 - 1.0);
+    let _ = writeln!(
+        out,
+        r#"<rect x="{}" y="{}" width="{}" height="{}" fill="{colour}"/>"#,
+        number(left),
+        number(top),
+        number(wide + 3.0),
+        number(SIZE + 1.0)
+    );
+    let mut pen = left + 1.5;
+    for glyph in glyphs {
+        let _ = writeln!(
+            out,
+            r#"<path fill="{BESIDE}" transform="translate({} {})" d="{}"/>"#,
+            number(pen),
+            number(top + SIZE * 0.88),
+            data(&face.outline(glyph), scale, -scale)
+        );
+        pen += face.advance(glyph) * scale;
+    }
 }
 
 /// Draws a page as SVG; nothing if there is no such page.

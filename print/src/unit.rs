@@ -120,6 +120,13 @@ impl Rect {
         Self::new(self.x - by, self.y - by, self.width + by * 2.0, self.height + by * 2.0)
     }
 
+    /// The smallest rectangle around both.
+    pub fn around(&self, other: &Self) -> Self {
+        let (x, y) = (self.x.min(other.x), self.y.min(other.y));
+        let (right, bottom) = (self.right().max(other.right()), self.bottom().max(other.bottom()));
+        Self::new(x, y, right - x, bottom - y)
+    }
+
     /// Whether `inner` lies wholly inside, within [`TOLERANCE`].
     pub fn contains(&self, inner: &Self) -> bool {
         let room = self.grown(TOLERANCE);

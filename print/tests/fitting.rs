@@ -23,7 +23,7 @@ fn offer(job: &SheetJob) -> Offer {
             }
         }
     }
-    let brief = |text: &str| Line { text: text.into(), pictogram: None, hazard: true };
+    let brief = |text: &str| Line { text: text.into(), hazard: true, ..Line::default() };
     let words = |lang: &str| match lang {
         "en" => "Batteries, needles, gas, lamps",
         "es" => "Pilas, agujas, gas, lámparas",
@@ -128,7 +128,7 @@ fn what_does_not_fit_after_every_step_is_an_error() {
 fn steps_that_cannot_be_taken_are_refused() {
     let job = job("lid-en-es");
     let brief = |hazard: bool, languages: usize| {
-        let lines = vec![Line { text: "Pilas".into(), pictogram: None, hazard }];
+        let lines = vec![Line { text: "Pilas".into(), hazard, ..Line::default() }];
         Step::Brief { section: 2, lines: vec![lines; languages] }
     };
     for (step, why) in [

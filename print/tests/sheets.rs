@@ -198,6 +198,7 @@ fn block(
                             text: texts.next().expect("a text for each line"),
                             pictogram: (index % 3 != 0).then(|| "bottle".to_owned()),
                             hazard: tone != Tone::Yes && index % 2 == 0,
+                            ..Line::default()
                         })
                         .collect(),
                 })
@@ -211,6 +212,9 @@ fn block(
                 scan,
                 footer: vec![foot],
                 reviewed: true,
+                outdated: Vec::new(),
+                code_alt: String::new(),
+                link_alt: String::new(),
             }
         },
     )
@@ -304,7 +308,7 @@ proptest! {
         let lang = lang % job.languages.len();
         let block = &mut job.languages[lang];
         block.sections[0].lines[0].text.push_str(&spoiler);
-        let place = format!("{}, section 1, line 1", block.lang);
+        let place = format!("line:{}:1:1", block.lang);
         let error = print_job(&job).map(|_| ()).expect_err("it can't be printed");
         let told = error.items.iter().any(|item| {
             codes.contains(&item.code.as_str()) && (item.args.get("place") == Some(&place) || item.code == "too-many-lines")

@@ -48,6 +48,18 @@ pub fn axe() -> PathBuf {
     script
 }
 
+/// The Python interpreter that has pikepdf and PDFium.
+///
+/// # Panics
+/// When it has not been installed.
+#[must_use]
+pub fn python() -> PathBuf {
+    let program =
+        from_environment("LIDLEAF_PYTHON").unwrap_or_else(|| root().join("xtask/python/venv/bin/python3"));
+    there(program.clone(), "the Python environment with pikepdf");
+    program
+}
+
 /// Where the README's pictures go, when this run is to make them: `LIDLEAF_SCREENSHOTS=1`.
 #[must_use]
 pub fn screenshots() -> Option<PathBuf> {

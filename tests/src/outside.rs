@@ -75,28 +75,37 @@ pub struct Sheet {
     told: Value,
 }
 
-/// Makes a sheet ("lid" or "postcard") in languages, as of a day of the demo's edition.
+/// Makes the press file of a sheet ("lid" or "postcard") in languages, as of a day of the demo's edition.
 ///
 /// # Panics
 /// When the command line refuses.
 #[must_use]
 pub fn sheet(kind: &str, languages: &[&str]) -> Sheet {
-    sheet_of(kind, languages, "2026-12-01")
+    sheet_of(kind, languages, "2026-12-01", "press")
 }
 
-/// Makes a sheet as of a day.
+/// Makes the file of a sheet that goes on the web.
 ///
 /// # Panics
 /// When the command line refuses.
 #[must_use]
-pub fn sheet_of(kind: &str, languages: &[&str], day: &str) -> Sheet {
+pub fn web_sheet(kind: &str, languages: &[&str]) -> Sheet {
+    sheet_of(kind, languages, "2026-12-01", "web")
+}
+
+/// Makes a sheet's file for a use ("press" or "web") as of a day.
+///
+/// # Panics
+/// When the command line refuses.
+#[must_use]
+pub fn sheet_of(kind: &str, languages: &[&str], day: &str, output: &str) -> Sheet {
     let folder = tempfile::tempdir().or_fail("making a folder for a sheet");
     let program = folder.path().join("program.json");
     std::fs::write(&program, demo::demo().to_json()).or_fail("writing the demo program");
     let file = folder.path().join(format!("{kind}-{}.pdf", languages.join("-")));
     let mut command = Command::new(need::lidleaf());
     command.arg("print").arg(&program).args(["--sheet", kind, "--languages", &languages.join(",")]);
-    command.args(["--date", day, "--json", "--lang", "en", "--out"]).arg(&file);
+    command.args(["--for", output, "--date", day, "--json", "--lang", "en", "--out"]).arg(&file);
     let output = command.output().or_fail("running `lidleaf print`");
     let said = String::from_utf8_lossy(&output.stdout);
     if !output.status.success() {
@@ -123,6 +132,21 @@ impl Sheet {
     #[must_use]
     pub fn job(&self) -> &Value {
         self.told.get("job").unwrap_or(&Value::Null)
+    }
+
+    /// What pikepdf and PDFium read in it: see `xtask/python/read_pdf.py`.
+    ///
+    /// # Panics
+    /// When they are not installed, or cannot read it.
+    #[must_use]
+    pub fn read(&self) -> Value {
+        let script = need::root().join("xtask/python/read_pdf.py");
+        let output = Command::new(need::python()).arg(script).arg(&self.file).output();
+        let output = output.or_fail("running read_pdf.py");
+        if !output.status.success() {
+            fail(&format!("read_pdf.py is not content: {}", String::from_utf8_lossy(&output.stderr)));
+        }
+        serde_json::from_slice(&output.stdout).or_fail("reading what read_pdf.py told")
     }
 
     /// What preflight found, as code and severity.

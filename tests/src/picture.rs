@@ -51,6 +51,13 @@ impl Picture {
         (self.width, self.height)
     }
 
+    /// A pixel, 0 black to 255 white; beyond the edges it is white.
+    #[must_use]
+    pub fn grey(&self, x: usize, y: usize) -> u8 {
+        let inside = x < self.width && y < self.height;
+        inside.then(|| self.grey.get(y * self.width + x).copied()).flatten().unwrap_or(u8::MAX)
+    }
+
     /// The darkest pixel of a rectangle: left and top in, right and bottom out.
     ///
     /// # Panics

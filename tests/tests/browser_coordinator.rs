@@ -558,19 +558,33 @@ fn the_workers_press_file_is_the_command_lines_byte_for_byte_even_without_a_netw
         browser.click("#print-download");
         let (name, bytes) = browser.handed_out();
         assert!(name.ends_with(".pdf"), "{name}");
-        let native = sheet_of(word, languages, today.as_str().unwrap());
-        let native = std::fs::read(native.file()).unwrap();
-        let differs = native.iter().zip(&bytes).position(|(a, b)| a != b);
-        assert!(
-            native == bytes,
-            "{kind} {languages:?}: {} and {} bytes, from {differs:?}",
-            native.len(),
-            bytes.len()
-        );
+        browser.run("window.handedOut.length = 0", &[]);
+        browser.wait("the button", "!document.querySelector('#print-download-web').disabled");
+        browser.click("#print-download-web");
+        let (web_name, web_bytes) = browser.handed_out();
+        assert!(web_name.ends_with("-web.pdf"), "{web_name}");
+        for (output, bytes) in [("press", bytes), ("web", web_bytes)] {
+            let native = sheet_of(word, languages, today.as_str().unwrap(), output);
+            let native = std::fs::read(native.file()).unwrap();
+            let differs = native.iter().zip(&bytes).position(|(a, b)| a != b);
+            assert!(
+                native == bytes,
+                "{kind} {languages:?} for the {output}: {} and {} bytes, from {differs:?}",
+                native.len(),
+                bytes.len()
+            );
+        }
         if languages.len() == 3 {
             browser.screenshot("coordinator-print");
         }
     }
+    // A limit of ink that no paper has stops the press file, in words; the other is still made.
+    browser.write("#print-ink-limit", "900");
+    browser.click("#print-make");
+    browser.see("#print-status[data-state=refused]");
+    browser.see("#preflight .finding[data-code=ink-limit-invalid][data-severity=error]");
+    browser.wait("the web file", "!document.querySelector('#print-download-web').disabled");
+    assert_eq!(browser.run("return document.querySelector('#print-download').disabled", &[]), true);
     browser.assert_calm();
 }
 

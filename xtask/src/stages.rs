@@ -175,6 +175,7 @@ fn whole(place: &Place) -> Outcome<()> {
         .env("LIDLEAF_APP", place.app())
         .env("LIDLEAF_BIN", lidleaf)
         .env("LIDLEAF_AXE", tools::axe(place))
+        .env("LIDLEAF_PYTHON", tools::python(place))
         // The README shows what the tests saw.
         .env("LIDLEAF_SCREENSHOTS", "1");
     process::run(&mut cargo)

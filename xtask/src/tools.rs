@@ -30,6 +30,7 @@ const TOOLS: &[Tool] = &[
         package: "unicode-data",
         why: "Unicode's own tests",
     },
+    Tool { needs: "python3", package: "python3", why: "runs what reads the PDFs' structure" },
     Tool { needs: "npm", package: "npm", why: "installs axe-core, which judges accessibility" },
 ];
 
@@ -53,7 +54,54 @@ pub(crate) fn ensure(place: &Place) -> Outcome<()> {
             .next(format!("run `apt-get install --reinstall {}`", tool.package)));
         }
     }
-    ensure_npm(place)
+    ensure_npm(place)?;
+    ensure_python(place)
+}
+
+/// What pip installs, below `xtask/python`: the tests read the interpreter's path from `LIDLEAF_PYTHON`.
+const REQUIREMENTS: &str = "requirements.txt";
+/// The environment's copy of the requirements, written when all of them are installed.
+const INSTALLED: &str = "venv/installed.txt";
+
+/// The path of the interpreter that has pikepdf.
+pub(crate) fn python(place: &Place) -> PathBuf {
+    python_folder(place).join("venv/bin/python3")
+}
+
+fn python_folder(place: &Place) -> PathBuf {
+    place.root().join("xtask/python")
+}
+
+/// Installs exactly what the requirements name, unless that is what is installed already.
+fn ensure_python(place: &Place) -> Outcome<()> {
+    let folder = python_folder(place);
+    let wanted = crate::place::read(&folder.join(REQUIREMENTS))?;
+    let stamp = folder.join(INSTALLED);
+    if python(place).is_file() && std::fs::read(&stamp).is_ok_and(|installed| installed == wanted) {
+        return Ok(());
+    }
+    say::step("pip install in xtask/python/venv (pikepdf and PDFium judge the PDFs)");
+    let mut environment = Command::new("python3");
+    environment.args(["-m", "venv", "venv"]).current_dir(&folder);
+    if process::output(&mut environment).is_err() {
+        // Debian keeps the module that makes environments in a package of its own.
+        apt::ensure(&["python3-venv"], "makes a Python environment for what judges the PDFs")?;
+        process::output(&mut environment)?;
+    }
+    let mut pip = Command::new(python(place));
+    pip.args([
+        "-m",
+        "pip",
+        "install",
+        "--quiet",
+        "--disable-pip-version-check",
+        "--requirement",
+        REQUIREMENTS,
+    ])
+    .current_dir(&folder);
+    process::output(&mut pip)?;
+    std::fs::write(&stamp, &wanted)
+        .map_err(|error| Problem::new(format!("{} cannot be written: {error}", stamp.display())))
 }
 
 /// The path of axe-core's script.

@@ -1,21 +1,18 @@
-//! Sheets: choose one, look at it, download the press file. Made in a worker, from the same job as
-//! the command line's.
-
-use std::collections::BTreeMap;
+//! Sheets: choose one, look at it, download its files, for the press and for the web. Made in a worker,
+//! from the same job as the command line's.
 
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
-use lidleaf::Words as SheetWords;
 use lidleaf::sheets::{self, AsMade, SheetProblem, SheetWanted};
+use lidleaf::{Words as SheetWords, preflight_words};
 use locales::{DateStyle, Lang, Messages, t};
-use print::{PreflightItem, Severity, SheetKind};
+use print::{INK_LIMIT, PreflightItem, Severity, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
-use wasm_bindgen_futures::spawn_local;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
 
 use super::app::DeskPack;
 use super::desk::{Desk, own_names};
 use super::fields::{Choice, of_program, or_none};
-use super::findings::fill;
 use crate::browser::{self, FetchProblem};
 use crate::printing::messages::{Made, Order};
 
@@ -43,12 +40,18 @@ enum Progress {
 struct Press {
     desk: Desk,
     worker: StoredValue<Option<web_sys::Worker>, LocalStorage>,
-    waiting: StoredValue<Option<String>>,
+    waiting: StoredValue<Option<js_sys::Array>, LocalStorage>,
     number: StoredValue<u32>,
     progress: RwSignal<Progress>,
     made: RwSignal<Made>,
     pdf: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
     has_pdf: RwSignal<bool>,
+    web: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
+    has_web: RwSignal<bool>,
+    /// The profile the print shop sent, if it sent one.
+    profile: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
+    /// The most ink the shop's paper takes, as typed.
+    ink_limit: RwSignal<String>,
     problem: RwSignal<Option<String>>,
     /// The sheet ordered last, with everything it might say.
     ordered: StoredValue<Option<sheets::Sheet>>,
@@ -61,12 +64,16 @@ impl Press {
         Self {
             desk,
             worker: StoredValue::new_local(None),
-            waiting: StoredValue::new(None),
+            waiting: StoredValue::new_local(None),
             number: StoredValue::new(0),
             progress: RwSignal::new(Progress::Idle),
             made: RwSignal::new(Made::default()),
             pdf: StoredValue::new_local(None),
             has_pdf: RwSignal::new(false),
+            web: StoredValue::new_local(None),
+            has_web: RwSignal::new(false),
+            profile: StoredValue::new_local(None),
+            ink_limit: RwSignal::new(INK_LIMIT.to_string()),
             problem: RwSignal::new(None),
             ordered: StoredValue::new(None),
             as_made: RwSignal::new(AsMade::default()),
@@ -78,14 +85,21 @@ impl Press {
         self.progress.set(Progress::Making);
         self.problem.set(None);
         self.has_pdf.set(false);
+        self.has_web.set(false);
+        // What is no number is refused by preflight, as a limit that no paper has.
+        let ink_limit = self.ink_limit.with_untracked(|text| text.trim().parse().unwrap_or_default());
         let number = self.number.get_value().wrapping_add(1);
         self.number.set_value(number);
         spawn_local(async move {
             match job(self.desk, &wanted).await {
                 Ok(Ok(sheet)) => {
-                    let order = Order { number, job: sheet.job.clone(), offer: sheet.offer.clone() };
+                    let order =
+                        Order { number, job: sheet.job.clone(), offer: sheet.offer.clone(), ink_limit };
                     self.ordered.set_value(Some(sheet));
-                    self.send(serde_json::to_string(&order).unwrap_or_default());
+                    let order = JsValue::from_str(&serde_json::to_string(&order).unwrap_or_default());
+                    let profile =
+                        self.profile.with_value(|bytes| bytes.clone().map_or(JsValue::NULL, JsValue::from));
+                    self.send(js_sys::Array::of2(&order, &profile));
                 }
                 Ok(Err(problem)) => {
                     let words = self.desk.words.get_untracked();
@@ -104,10 +118,9 @@ impl Press {
     }
 
     /// Sends an order to the worker, starting it first when there is none.
-    fn send(self, order: String) {
-        let running = self
-            .worker
-            .with_value(|w| w.as_ref().map(|worker| worker.post_message(&JsValue::from_str(&order)).is_ok()));
+    fn send(self, order: js_sys::Array) {
+        let running =
+            self.worker.with_value(|w| w.as_ref().map(|worker| worker.post_message(&order).is_ok()));
         if running == Some(true) {
             return;
         }
@@ -131,7 +144,7 @@ impl Press {
             Some("ready") => {
                 self.worker.set_value(Some(worker.clone()));
                 if let Some(order) = self.waiting.try_update_value(Option::take).flatten() {
-                    let _ = worker.post_message(&JsValue::from_str(&order));
+                    let _ = worker.post_message(&order);
                 }
             }
             Some(_) => self.lost(),
@@ -139,10 +152,12 @@ impl Press {
                 let Some(answer) = said.dyn_ref::<js_sys::Array>() else { return };
                 let made = answer.get(0).as_string().and_then(|t| serde_json::from_str::<Made>(&t).ok());
                 let Some(made) = made.filter(|m| m.number == self.number.get_value()) else { return };
-                let pdf = answer.get(1).dyn_into::<js_sys::Uint8Array>().ok();
-                let stopped = made.preflight.iter().any(|p| p.severity == Severity::Error);
-                self.has_pdf.set(pdf.is_some() && !stopped);
+                let file = |at| answer.get(at).dyn_into::<js_sys::Uint8Array>().ok();
+                let (pdf, web) = (file(1), file(2));
+                self.has_pdf.set(pdf.is_some());
                 self.pdf.set_value(pdf);
+                self.has_web.set(web.is_some());
+                self.web.set_value(web);
                 self.progress.set(if made.no_fonts { Progress::Unreachable } else { Progress::Done });
                 let as_made =
                     self.ordered.with_value(|it| it.as_ref().map(|sheet| sheet.as_made(made.taken)));
@@ -268,14 +283,32 @@ pub(crate) fn print(desk: Desk) -> AnyView {
                     wanted.with_untracked(|w| w.stream.clone()), |all, v| all.stream = v)}
                 {pick("print-zone", t!(m, "print-zone"), or_none(desk, of_program(desk, "zone")), String::new(), |all, v| all.zone = v)}
                 {pickers}
+                <label class="field">
+                    <span>{t!(m, "print-profile")}</span>
+                    <input type="file" id="print-profile" accept=".icc,.icm"
+                        on:change:target=move |ev| take_profile(press, &ev.target())/>
+                    <small>{t!(m, "print-profile-hint")}</small>
+                </label>
+                <label class="field">
+                    <span>{t!(m, "print-ink-limit")}</span>
+                    <input type="number" id="print-ink-limit" min="100" max="400" inputmode="numeric"
+                        prop:value=move || press.ink_limit.get()
+                        on:input:target=move |ev| press.ink_limit.set(ev.target().value())/>
+                </label>
                 <p class="wide row">
                     <button type="submit" class="button" id="print-make">{t!(m, "print-make")}</button>
                     <button type="button" class="button" id="print-download"
                         prop:disabled=move || !press.has_pdf.get()
-                        on:click=move |_| download(desk, press, &wanted.get_untracked())>
+                        on:click=move |_| download(desk, press.pdf, &wanted.get_untracked(), None)>
                         {t!(m, "print-download")}
                     </button>
+                    <button type="button" class="button" id="print-download-web"
+                        prop:disabled=move || !press.has_web.get()
+                        on:click=move |_| download(desk, press.web, &wanted.get_untracked(), Some("web"))>
+                        {t!(m, "print-download-web")}
+                    </button>
                 </p>
+                <p class="wide"><small>{t!(m, "print-web-hint")}</small></p>
             </form>
             <Status desk press/>
             <Register desk press/>
@@ -358,15 +391,34 @@ fn kind_name(messages: &Messages, kind: SheetKind) -> String {
     }
 }
 
-/// Hands the press file over, under the name the command line gives it.
-fn download(desk: Desk, press: Press, wanted: &Wanted) {
+/// Reads the profile the print shop sent; choosing none goes back to the bundled one.
+fn take_profile(press: Press, input: &web_sys::HtmlInputElement) {
+    press.profile.set_value(None);
+    let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+    spawn_local(async move {
+        let bytes = JsFuture::from(file.array_buffer()).await.ok();
+        // A file that cannot be read is handed on as an empty one, which preflight refuses in words.
+        let bytes =
+            bytes.map_or_else(|| js_sys::Uint8Array::new_with_length(0), |b| js_sys::Uint8Array::new(&b));
+        press.profile.set_value(Some(bytes));
+    });
+}
+
+/// Hands a file over, under the name the command line gives it.
+fn download(
+    desk: Desk,
+    file: StoredValue<Option<js_sys::Uint8Array>, LocalStorage>,
+    wanted: &Wanted,
+    ending: Option<&str>,
+) {
     let program = desk.program.with_untracked(|p| p.id.clone());
     let mut parts = vec![program.as_str(), wanted.sheet.id(), wanted.stream.as_str(), wanted.zone.as_str()];
     parts.extend(wanted.languages.iter().map(String::as_str));
+    parts.extend(ending);
     parts.retain(|part| !part.is_empty());
     let name: String =
         parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
-    press.pdf.with_value(|pdf| {
+    file.with_value(|pdf| {
         if let Some(pdf) = pdf {
             browser::download_bytes(&format!("{name}.pdf"), "application/pdf", pdf);
         }
@@ -435,33 +487,37 @@ fn picture(svg: &str) -> Option<String> {
 #[component]
 fn Preflight(desk: Desk, press: Press) -> impl IntoView {
     move || {
-        let mut items: Vec<PreflightItem> = press.made.get().preflight;
-        items.sort_by_key(|item| item.severity);
-        let AsMade { shortened, left_out, hazards_in_brief, .. } = press.as_made.get();
+        // As the worker sorted them: the marks on the previews are numbered so.
+        let items: Vec<PreflightItem> = press.made.get().preflight;
+        let AsMade { mut shortened, left_out, hazards_in_brief, .. } = press.as_made.get();
+        // Those that preflight has not told of already.
+        shortened.retain(|(_, fidelity)| *fidelity >= guide_data::FAITHFUL);
         if items.is_empty() && shortened.is_empty() {
             return ().into_any();
         }
         let w = desk.words.get_untracked();
         let m = &w.messages;
+        let against = items.iter().filter(|item| item.code == "lines-contradict").count();
+        let against = (against > 0).then(
+            || view! { <p id="print-contradictions">{t!(m, "print-contradictions", count = against)}</p> },
+        );
         let rows = items
             .into_iter()
-            .map(|item| {
+            .zip(1_usize..)
+            .map(|(item, number)| {
                 let severity = match item.severity {
                     Severity::Error => "error",
                     Severity::Warning => "warning",
                     Severity::Pass => "pass",
                 };
-                let args: BTreeMap<String, String> = item.args;
-                let message = fill(
-                    &w,
-                    &format!("preflight-{}", item.code),
-                    args.iter().map(|(k, v)| (k.as_str(), v.as_str())),
-                )
-                .unwrap_or(item.message);
+                let message = preflight_words(&item, m);
+                let marked = item.place.is_some() && item.severity != Severity::Pass;
+                let marked = marked.then(|| view! { <small>{t!(m, "print-mark", number = number)}</small> });
                 view! {
                     <li class=format!("finding is-{severity}") data-code=item.code data-severity=severity>
                         <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
                         <span class="finding-text" dir="auto">{message}</span>
+                        {marked}
                     </li>
                 }
             })
@@ -480,6 +536,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
         view! {
             <section id="preflight" aria-labelledby="preflight-title">
                 <h2 id="preflight-title">{t!(m, "preflight-title")}</h2>
+                {against}
                 <ul class="findings">{rows}</ul>
                 <ul class="shortened">
                     {gone.map(|text| view! { <li id="print-left-out">{text}</li> })}

@@ -1,7 +1,9 @@
 //! The worker's side.
 
 use js_sys::{Array, Uint8Array};
-use print::{FontSet, PRESS_PROFILE, PreviewArea, fonts_needed, make_fitting, svg};
+use print::{
+    FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, make_fitting, svg_with_findings,
+};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::DedicatedWorkerGlobalScope as Scope;
@@ -13,10 +15,12 @@ pub(crate) fn start() {
     let Ok(scope) = js_sys::global().dyn_into::<Scope>() else { return };
     let here = scope.clone();
     let on_order = Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
-        let order = ev.data().as_string().and_then(|text| serde_json::from_str::<Order>(&text).ok());
+        let Ok(data) = ev.data().dyn_into::<Array>() else { return };
+        let order = data.get(0).as_string().and_then(|text| serde_json::from_str::<Order>(&text).ok());
+        let profile = data.get(1).dyn_into::<Uint8Array>().ok().map(|bytes| bytes.to_vec());
         if let Some(order) = order {
             let here = here.clone();
-            spawn_local(async move { answer(&here, order).await });
+            spawn_local(async move { answer(&here, order, profile).await });
         }
     });
     scope.set_onmessage(Some(on_order.as_ref().unchecked_ref()));
@@ -24,27 +28,59 @@ pub(crate) fn start() {
     let _ = scope.post_message(&JsValue::from_str("ready"));
 }
 
-async fn answer(scope: &Scope, order: Order) {
+/// What a file came to: the file, or why there is none.
+fn told(result: &Result<print::Artifact, print::PrintError>) -> (JsValue, Vec<print::PreflightItem>) {
+    match result {
+        Ok(artifact) => (Uint8Array::from(artifact.pdf.as_slice()).into(), artifact.preflight.clone()),
+        Err(problem) => (JsValue::NULL, problem.items.clone()),
+    }
+}
+
+async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
     let mut made = Made { number: order.number, ..Made::default() };
-    let mut file = JsValue::NULL;
+    let (mut press, mut web) = (JsValue::NULL, JsValue::NULL);
     match fonts(scope, &order.job).await {
         None => made.no_fonts = true,
         Some(Err(problem)) => made.preflight = problem.items,
-        Some(Ok(fonts)) => match make_fitting(&order.job, &order.offer, &fonts, PRESS_PROFILE) {
-            Ok(print::Fitted { artifact, taken, .. }) => {
-                file = Uint8Array::from(artifact.pdf.as_slice()).into();
-                let pages = 0..artifact.display_list.pages.len();
-                made.previews = pages
-                    .filter_map(|page| svg(&artifact.display_list, &fonts, page, PreviewArea::Trim))
-                    .collect();
-                made.preflight = artifact.preflight;
-                made.taken = taken;
+        Some(Ok(fonts)) => {
+            let profile = profile.as_deref().unwrap_or(PRESS_PROFILE);
+            let for_press =
+                make_fitting(&order.job, &order.offer, &fonts, Press { profile, ink_limit: order.ink_limit });
+            let for_web = match &for_press {
+                // What was left out of the one is left out of the other.
+                Ok(fitted) => make(&fitted.job, &fonts, Output::Web),
+                Err(_) => make_fitting(&order.job, &order.offer, &fonts, Output::Web).map(|fitted| {
+                    made.taken = fitted.taken;
+                    fitted.artifact
+                }),
+            };
+            let for_press = for_press.map(|fitted| {
+                made.taken = fitted.taken;
+                fitted.artifact
+            });
+            let (press_items, web_items);
+            (press, press_items) = told(&for_press);
+            (web, web_items) = told(&for_web);
+            made.preflight = press_items;
+            for item in web_items {
+                if !made.preflight.contains(&item) {
+                    made.preflight.push(item);
+                }
             }
-            Err(problem) => made.preflight = problem.items,
-        },
+            made.preflight.sort_by_key(|item| item.severity);
+            // Both files are drawn from one display list.
+            if let Ok(artifact) = for_press.or(for_web) {
+                let list = &artifact.display_list;
+                made.previews = (0..list.pages.len())
+                    .filter_map(|page| {
+                        svg_with_findings(list, &fonts, page, PreviewArea::Trim, &made.preflight)
+                    })
+                    .collect();
+            }
+        }
     }
     let told = serde_json::to_string(&made).unwrap_or_default();
-    let _ = scope.post_message(&Array::of2(&JsValue::from_str(&told), &file));
+    let _ = scope.post_message(&Array::of3(&JsValue::from_str(&told), &press, &web));
 }
 
 /// The faces the job needs, fetched from the published folder; nothing when one does not arrive.

@@ -5,14 +5,14 @@ use std::path::{Path, PathBuf};
 use chrono::NaiveDate;
 use guide_data::{LanguagePack, Program};
 use locales::{Messages, t};
-use print::{PreflightItem, Severity, SheetKind};
+use print::{INK_LIMIT, Output, PRESS_PROFILE, PreflightItem, Press, Severity, SheetKind};
 use serde::Serialize;
 
-use crate::args::PrintArgs;
+use crate::args::{OutputAsked, PrintArgs};
 use crate::commands::check;
-use crate::commands::fill;
 use crate::exit::Exit;
 use crate::files::{self, sha256};
+use crate::preflight::preflight_words as message;
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
@@ -48,8 +48,19 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     };
     let sheet = sheets::sheet(&checked.guide, &program, &words, &wanted)
         .map_err(|problem| refused(problem, &checked.guide))?;
+    let shop = match &args.output {
+        OutputAsked::Press { profile: Some(file), .. } => Some(files::bytes(file)?),
+        OutputAsked::Press { profile: None, .. } | OutputAsked::Web => None,
+    };
+    let output = match args.output {
+        OutputAsked::Press { ink_limit, .. } => Output::Press(Press {
+            profile: shop.as_deref().unwrap_or(PRESS_PROFILE),
+            ink_limit: ink_limit.unwrap_or(INK_LIMIT),
+        }),
+        OutputAsked::Web => Output::Web,
+    };
     let made = print::bundled_fonts()
-        .and_then(|fonts| print::make_fitting(&sheet.job, &sheet.offer, &fonts, print::PRESS_PROFILE));
+        .and_then(|fonts| print::make_fitting(&sheet.job, &sheet.offer, &fonts, output));
     let (pdf, preflight, job, taken) = match made {
         Ok(fitted) => (Some(fitted.artifact.pdf), fitted.artifact.preflight, fitted.job, fitted.taken),
         Err(error) => (None, error.items, sheet.job.clone(), 0),
@@ -59,7 +70,7 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     let mut told =
         Told { sheet: &sheet, job: &job, preflight: &preflight, file: None, bytes: None, registered: None };
     if let Some(pdf) = pdf.filter(|_| !stopped) {
-        let file = place(args.out.as_deref(), &program.id, &wanted, &tags);
+        let file = place(args.out.as_deref(), &program.id, &wanted, &tags, output == Output::Web);
         files::write(&file, &pdf)?;
         told.file = Some(file);
         told.bytes = Some(pdf);
@@ -116,7 +127,13 @@ fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
 }
 
 /// The file to write: as named, or named after what it shows.
-fn place(out: Option<&Path>, program: &str, wanted: &SheetWanted, languages: &[String]) -> PathBuf {
+fn place(
+    out: Option<&Path>,
+    program: &str,
+    wanted: &SheetWanted,
+    languages: &[String],
+    web: bool,
+) -> PathBuf {
     let folder = match out {
         Some(out) if !out.is_dir() => return out.to_owned(),
         Some(out) => out,
@@ -126,6 +143,7 @@ fn place(out: Option<&Path>, program: &str, wanted: &SheetWanted, languages: &[S
     parts.extend(wanted.stream.as_deref());
     parts.extend(wanted.zone.as_deref());
     parts.extend(languages.iter().map(String::as_str));
+    parts.extend(web.then_some("web"));
     // Ids may hold anything until they are checked; a file's name may not.
     let name: String =
         parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
@@ -208,7 +226,9 @@ impl Told<'_> {
             };
             lines.push(t!(messages, "cli-finding", severity = severity, message = message(item, messages)));
         }
-        for (item, fidelity) in &self.sheet.shortened {
+        // Those that preflight has not told of already.
+        let told = |fidelity: f64| fidelity < guide_data::FAITHFUL;
+        for (item, fidelity) in self.sheet.shortened.iter().filter(|(_, fidelity)| !told(*fidelity)) {
             let name = words.map_or_else(|| item.clone(), |words| words.item(item));
             // Rounded down: "100%" would deny what the line is here to say.
             let share = messages.percent((fidelity * 100.0).floor() / 100.0, 0);
@@ -241,9 +261,4 @@ impl Told<'_> {
         }
         lines.join("\n") + "\n"
     }
-}
-
-/// In the reader's language where there are words for it, else in English as `print` says it.
-fn message(item: &PreflightItem, messages: &Messages) -> String {
-    fill(messages, &format!("preflight-{}", item.code), &item.args).unwrap_or_else(|| item.message.clone())
 }

@@ -64,6 +64,9 @@ fn write_page(out: &mut String, page: &Page) {
                 let frame = bounds(&fill.path).map_or_else(|| "nothing".to_owned(), |b| rect(&b));
                 let sum = outline_sum(&fill.path);
                 let _ = writeln!(out, "  fill {} [{}] {} ({sum})", fill.what, frame, ink(fill.ink));
+                if let Some(alt) = &fill.alt {
+                    let _ = writeln!(out, "    shows {} {:?}", alt.lang, alt.text);
+                }
             }
             Item::Rule(rule) => {
                 let _ = writeln!(
@@ -81,9 +84,11 @@ fn write_page(out: &mut String, page: &Page) {
             Item::Text(line) => {
                 let _ = writeln!(
                     out,
-                    "  text {:?} {:?} {} [{}] {}",
+                    "  text {:?} {} {:?}{} {} [{}] {}",
                     line.role,
+                    line.place,
                     line.text,
+                    if line.gap.is_empty() { "" } else { " +" },
                     if line.lang.is_empty() { "-" } else { &line.lang },
                     rect(&line.rect),
                     ink(line.ink)

@@ -164,6 +164,12 @@ impl Face {
         self.tables().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
     }
 
+    /// A character's glyph.
+    pub(crate) fn glyph(&self, c: char) -> Option<u16> {
+        let glyph = self.tables()?.charmap().map(c).filter(|glyph| *glyph != GlyphId::NOTDEF)?;
+        u16::try_from(glyph.to_u32()).ok()
+    }
+
     /// A glyph's advance, in units.
     pub(crate) fn advance(&self, glyph: u16) -> f64 {
         let font = self.tables();

@@ -8,6 +8,7 @@ use crate::display::{Item, Role};
 use crate::finding::{PreflightItem, PrintError};
 use crate::ink::Ink;
 use crate::job::SheetJob;
+use crate::place::{ADDRESSEE, INDICIA, RETURN_ADDRESS, english};
 use crate::qr::Code;
 use crate::sheet::{POSTCARD_ADDRESS_SIDE, PageGeometry, SMALLEST_ADDRESS_TYPE};
 use crate::text::{Paragraph, Setting, Typesetter, count};
@@ -57,6 +58,7 @@ impl Panel {
             crate::path::rectangle(Rect::new(at.x, at.y, side, side))
         });
         pen.unmirrored("qr", tile, Ink::BLACK, |at| code.outline(at));
+        pen.describe(content.code_alt.as_ref());
         let mut x = area.x + self.pad;
         let top = area.y + self.pad * 0.7;
         let titles = content.titles.iter().zip(&self.titles);
@@ -84,12 +86,12 @@ pub(super) fn lay_out(
     let zones = POSTCARD_ADDRESS_SIDE;
     // The post reads from left to right whatever the sheet's language: zones are never mirrored.
     let mut post = Pen::new(setter, None);
-    lines(&mut post, &content.return_address, zones.return_address, SMALLEST_ADDRESS_TYPE, "return address")?;
+    lines(&mut post, &content.return_address, zones.return_address, SMALLEST_ADDRESS_TYPE, RETURN_ADDRESS)?;
     if !content.indicia.is_empty() {
         frame(&mut post, zones.indicia);
-        lines(&mut post, &content.indicia, zones.indicia.grown(Pt(-6.0)), SMALLEST_ADDRESS_TYPE, "indicia")?;
+        lines(&mut post, &content.indicia, zones.indicia.grown(Pt(-6.0)), SMALLEST_ADDRESS_TYPE, INDICIA)?;
     }
-    lines(&mut post, &content.addressee, zones.address_block, Pt(11.0), "delivery address")?;
+    lines(&mut post, &content.addressee, zones.address_block, Pt(11.0), ADDRESSEE)?;
     let mut items = post.items;
     items.extend(panel(content, code, setter, geometry, job, zones.message)?);
     items.extend(small_print(content, setter, geometry)?);
@@ -147,8 +149,9 @@ fn lines(
                 PreflightItem::error(
                     "postal-field-full",
                     format!(
-                        "the {field}'s line {} (“{}”) does not fit its field of {:.0} x {:.0} mm at {} pt; \
+                        "{}'s line {} (“{}”) does not fit its field of {:.0} x {:.0} mm at {} pt; \
                          shorten it, or use fewer lines",
+                        english(field),
                         index + 1,
                         paragraph.words,
                         area.width.mm().0,
@@ -208,7 +211,8 @@ fn small_print(
                     "postal-field-full",
                     format!(
                         "{} (“{}”) does not fit in the lower left corner of the address side; shorten it",
-                        paragraph.place, paragraph.words
+                        english(&paragraph.place),
+                        paragraph.words
                     ),
                 )
                 .arg("field", &paragraph.place)

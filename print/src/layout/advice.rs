@@ -3,6 +3,7 @@
 use super::fit::{Trial, Wide};
 use crate::finding::{PreflightItem, PrintError};
 use crate::job::SheetJob;
+use crate::place::english;
 use crate::sheet::PageGeometry;
 use crate::text::{Paragraph, count};
 use crate::unit::{Mm, Pt};
@@ -82,7 +83,8 @@ fn too_long(paragraph: &Paragraph, cut: usize, floor: Pt) -> PreflightItem {
         format!(
             "{}: “{text}” does not fit at the smallest type for this viewing distance ({:.1} pt); \
              shorten it by about {cut} characters",
-            paragraph.place, floor.0
+            english(&paragraph.place),
+            floor.0
         ),
     )
     .arg("place", &paragraph.place)
@@ -99,7 +101,9 @@ pub(super) fn too_wide(wide: &Wide, floor: Pt) -> PreflightItem {
         format!(
             "{}: the word “{word}” is wider than its column at {:.1} pt; use a word of at most about {} characters, \
              or put a space in it",
-            wide.place, floor.0, wide.room
+            english(&wide.place),
+            floor.0,
+            wide.room
         ),
     )
     .arg("place", &wide.place)

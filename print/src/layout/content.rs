@@ -2,9 +2,14 @@
 
 use std::rc::Rc;
 
+use crate::display::Alt;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::job::{Direction, SheetJob, Tone};
+use crate::place::{
+    ADDRESSEE, EDITION, INDICIA, ISSUER, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, SLUG, foot, heading, line,
+    numbered, scan, title,
+};
 use crate::text::{Paragraph, Typesetter, Words};
 
 /// One line in all languages. Cheap to clone, as sections are: copyfit tries many choices of them.
@@ -12,6 +17,8 @@ use crate::text::{Paragraph, Typesetter, Words};
 pub(crate) struct Entry {
     pub(crate) pictogram: Option<String>,
     pub(crate) hazard: bool,
+    /// What its picture shows, in the first language that says so.
+    pub(crate) alt: Option<Alt>,
     /// A paragraph per language.
     pub(crate) words: Rc<[Paragraph]>,
 }
@@ -36,6 +43,8 @@ pub(crate) struct Content {
     /// Further lines at the foot, per language.
     pub(crate) feet: Vec<Vec<Paragraph>>,
     pub(crate) address: Paragraph,
+    /// What the code is, in the first language that says so.
+    pub(crate) code_alt: Option<Alt>,
     pub(crate) notice: Option<Paragraph>,
     pub(crate) edition: Option<Paragraph>,
     pub(crate) return_address: Vec<Paragraph>,
@@ -71,7 +80,7 @@ impl Builder<'_> {
             .iter()
             .enumerate()
             .filter_map(|(index, text)| {
-                let place = format!("{place}, line {}", index + 1);
+                let place = numbered(place, index + 1);
                 self.neutral(text, Direction::Ltr, &place, Weight::Regular)
             })
             .collect()
@@ -86,17 +95,18 @@ impl Content {
         let titles = title_paragraphs(&mut make, job);
         let sections = section_paragraphs(&mut make, job);
         let (scans, feet) = foot_paragraphs(&mut make, job);
-        let issuer = make.neutral(&job.jurisdiction, direction, "the issuer's name", Weight::Bold);
-        let address = make.neutral(&job.short_url, direction, "the short address", Weight::Bold);
+        let issuer = make.neutral(&job.jurisdiction, direction, ISSUER, Weight::Bold);
+        let address = make.neutral(&job.short_url, direction, SHORT_ADDRESS, Weight::Bold);
         let optional = |make: &mut Builder<'_>, text: &str, place: &str| {
             (!text.is_empty()).then(|| make.neutral(text, direction, place, Weight::Regular)).flatten()
         };
-        let notice = optional(&mut make, &job.print_notice, "the print notice");
-        let edition = optional(&mut make, &job.edition, "the edition");
-        let return_address = make.lines(&job.return_address, "the return address");
-        let indicia = make.lines(&job.indicia, "the indicia");
-        let addressee = make.lines(&job.addressee, "the delivery address");
-        let slug = make.neutral(&slug_text(job), Direction::Ltr, "the slug", Weight::Regular);
+        let notice = optional(&mut make, &job.print_notice, NOTICE);
+        let edition = optional(&mut make, &job.edition, EDITION);
+        let return_address = make.lines(&job.return_address, RETURN_ADDRESS);
+        let indicia = make.lines(&job.indicia, INDICIA);
+        let addressee = make.lines(&job.addressee, ADDRESSEE);
+        let code_alt = job.languages.iter().find_map(|block| said(&block.lang, &block.code_alt));
+        let slug = make.neutral(&slug_text(job), Direction::Ltr, SLUG, Weight::Regular);
         match (issuer, address, slug) {
             (Some(issuer), Some(address), Some(slug)) if make.errors.is_empty() => Ok(Self {
                 direction,
@@ -106,6 +116,7 @@ impl Content {
                 scans,
                 feet,
                 address,
+                code_alt,
                 notice,
                 edition,
                 return_address,
@@ -132,10 +143,15 @@ impl Content {
     }
 }
 
+/// Words that say what a picture shows, if there are any.
+fn said(lang: &str, text: &str) -> Option<Alt> {
+    (!text.trim().is_empty()).then(|| Alt { lang: lang.to_owned(), text: text.to_owned() })
+}
+
 fn title_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<Paragraph> {
     let mut titles = Vec::new();
     for block in &job.languages {
-        let place = format!("{}, title", block.lang);
+        let place = title(&block.lang);
         let words = Words {
             text: &block.title,
             lang: &block.lang,
@@ -153,23 +169,29 @@ fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionCont
     let mut sections = Vec::new();
     for (s, leading) in first.sections.iter().enumerate() {
         let mut headings = Vec::new();
+        let mut alts: Vec<Option<Alt>> = leading.lines.iter().map(|_| None).collect();
         let mut lines: Vec<Vec<Paragraph>> = leading.lines.iter().map(|_| Vec::new()).collect();
         for block in &job.languages {
             let (lang, direction) = (block.lang.as_str(), Some(block.direction));
             let Some(own) = block.sections.get(s) else { continue };
-            let place = format!("{lang}, section {}, heading", s + 1);
+            let place = heading(lang, s + 1);
             let words = Words { text: &own.heading, lang, direction, align: None, place: &place };
             headings.extend(make.paragraph(words, Weight::Bold));
-            for (l, (paragraphs, line)) in lines.iter_mut().zip(&own.lines).enumerate() {
-                let place = format!("{lang}, section {}, line {}", s + 1, l + 1);
+            for (l, ((paragraphs, alt), line)) in lines.iter_mut().zip(&mut alts).zip(&own.lines).enumerate()
+            {
+                let place = self::line(lang, s + 1, l + 1);
+                if alt.is_none() {
+                    *alt = said(lang, &line.alt);
+                }
                 let weight = if line.hazard { Weight::Bold } else { Weight::Regular };
                 let words = Words { text: &line.text, lang, direction, align: None, place: &place };
                 paragraphs.extend(make.paragraph(words, weight));
             }
         }
-        let entries = leading.lines.iter().zip(lines).map(|(line, words)| Entry {
+        let entries = leading.lines.iter().zip(alts).zip(lines).map(|((line, alt), words)| Entry {
             pictogram: line.pictogram.clone(),
             hazard: line.hazard,
+            alt,
             words: words.into(),
         });
         sections.push(SectionContent {
@@ -185,12 +207,12 @@ fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragr
     let (mut scans, mut feet) = (Vec::new(), Vec::new());
     for block in &job.languages {
         let (lang, direction) = (block.lang.as_str(), Some(block.direction));
-        let place = format!("{lang}, scan sentence");
+        let place = scan(lang);
         let words = Words { text: &block.scan, lang, direction, align: None, place: &place };
         scans.push(if block.scan.is_empty() { None } else { make.paragraph(words, Weight::Bold) });
         let mut lines = Vec::new();
         for (l, text) in block.footer.iter().enumerate() {
-            let place = format!("{lang}, footer line {}", l + 1);
+            let place = foot(lang, l + 1);
             lines.extend(
                 make.paragraph(Words { text, lang, direction, align: None, place: &place }, Weight::Regular),
             );

@@ -86,6 +86,7 @@ impl Footer {
             crate::path::rectangle(Rect::new(at.x, at.y, self.code, self.code))
         });
         pen.unmirrored("qr", tile, Ink::BLACK, |at| code.outline(at));
+        pen.describe(content.code_alt.as_ref());
         let x0 = area.x + self.code + self.size * 0.4;
         let tallest = self.columns.iter().map(column_height).fold(Pt::ZERO, Pt::max);
         let block = tallest + self.size * 0.3 + self.address.height();

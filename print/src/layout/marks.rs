@@ -29,14 +29,14 @@ pub(super) fn marks(
         for (near, far) in
             [(trim.y - off, trim.y - off - MARK), (trim.bottom() + off, trim.bottom() + off + MARK)]
         {
-            pen.rule("crop", Point { x, y: near }, Point { x, y: far }, THICKNESS, Ink::BLACK);
+            pen.rule("crop", Point { x, y: near }, Point { x, y: far }, THICKNESS, Ink::REGISTRATION);
         }
     }
     for y in [trim.y, trim.bottom()] {
         for (near, far) in
             [(trim.x - off, trim.x - off - MARK), (trim.right() + off, trim.right() + off + MARK)]
         {
-            pen.rule("crop", Point { x: near, y }, Point { x: far, y }, THICKNESS, Ink::BLACK);
+            pen.rule("crop", Point { x: near, y }, Point { x: far, y }, THICKNESS, Ink::REGISTRATION);
         }
     }
     // The slug runs below the sheet between the marks. A name too long for it is the caller's to see in the

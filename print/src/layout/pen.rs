@@ -1,6 +1,6 @@
 //! The pen: places things from the leading edge, and mirrors them on a right-to-left sheet.
 
-use crate::display::{Fill, Item, Role, Rule};
+use crate::display::{Alt, Fill, Item, Role, Rule};
 use crate::ink::Ink;
 use crate::job::Direction;
 use crate::path::{self, PathOp};
@@ -39,7 +39,14 @@ impl<'a> Pen<'a> {
             Some(width) => path.into_iter().map(|op| op.map(|p| Point { x: width - p.x, y: p.y })).collect(),
             None => path,
         };
-        self.items.push(Item::Fill(Fill { what: what.to_owned(), path, ink }));
+        self.items.push(Item::Fill(Fill { what: what.to_owned(), path, ink, alt: None }));
+    }
+
+    /// Says what the area drawn last shows.
+    pub(super) fn describe(&mut self, alt: Option<&Alt>) {
+        if let Some(Item::Fill(fill)) = self.items.last_mut() {
+            fill.alt = alt.cloned();
+        }
     }
 
     pub(super) fn panel(&mut self, what: &str, area: Rect, radius: Pt, ink: Ink) {
@@ -51,7 +58,7 @@ impl<'a> Pen<'a> {
         let Some(drawing) = pictogram(id) else { return };
         let turned = self.mirror.is_some() && id == "verdict-elsewhere";
         let path = drawing.fitted(self.area(area), turned);
-        self.items.push(Item::Fill(Fill { what: format!("pictogram {id}"), path, ink }));
+        self.items.push(Item::Fill(Fill { what: format!("pictogram {id}"), path, ink, alt: None }));
     }
 
     /// Draws what must not be mirrored (a code) in an area given from the leading edge.
@@ -64,7 +71,7 @@ impl<'a> Pen<'a> {
     ) {
         let at = self.area(area);
         let path = draw(Point { x: at.x, y: at.y });
-        self.items.push(Item::Fill(Fill { what: what.to_owned(), path, ink }));
+        self.items.push(Item::Fill(Fill { what: what.to_owned(), path, ink, alt: None }));
     }
 
     pub(super) fn rule(&mut self, what: &str, from: Point, to: Point, width: Pt, ink: Ink) {

@@ -188,6 +188,7 @@ impl SectionPlan {
         if let Some(id) = picture {
             pen.panel("tile", tile, side * 0.16, behind);
             pen.picture(id, tile.grown(-side * 0.1), ink);
+            pen.describe(entry.alt.as_ref());
         }
         let x = at.x + self.grid.cell - self.grid.measure;
         let mut y = at.y + (row - words_height(&cell.words, scale)) / 2.0;

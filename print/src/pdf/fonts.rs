@@ -8,7 +8,7 @@ use sha2::{Digest, Sha256};
 use subsetter::GlyphRemapper;
 
 use super::{Objects, deflate, number};
-use crate::display::{DisplayList, Glyph, Item, Run};
+use crate::display::{DisplayList, Glyph, Item, Run, TextLine};
 use crate::font::{self, Face, FontSet, Outlines, Weight};
 use crate::unit::Pt;
 
@@ -57,14 +57,40 @@ fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
     })
 }
 
-/// Subsets every face that the list uses.
-pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects) -> Embedded {
+/// The space that stands at a line's end in a file whose text is read aloud: its face and glyph. Nothing where no space
+/// follows, or where the line states its characters itself.
+pub(super) fn closing_space(line: &TextLine, fonts: &FontSet) -> Option<(usize, Glyph)> {
+    let run = line.runs.last().filter(|_| line.gap == " " && !states_its_text(line, true))?;
+    let face = fonts.get(run.face)?;
+    let id = face.glyph(' ')?;
+    #[expect(clippy::cast_possible_truncation, reason = "advances are stated in whole units")]
+    let advance = face.advance(id) as i32;
+    Some((run.face, Glyph { id, advance, dx: 0, dy: 0, text: " ".to_owned() }))
+}
+
+/// Whether a line states its characters beside its glyphs, because one character needs several glyphs. A right-to-left
+/// line of a file that is read aloud has its characters in the structure instead: PDFium takes characters that content
+/// states for glyphs from left to right, and would turn them round.
+pub(super) fn states_its_text(line: &TextLine, in_structure: bool) -> bool {
+    let split = line.runs.iter().any(|run| run.glyphs.iter().any(|glyph| glyph.text.is_empty()));
+    split && !(in_structure && line.runs.iter().any(|run| run.rtl))
+}
+
+/// Subsets every face that the list uses; with `spaces`, with the spaces between lines too.
+pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, spaces: bool) -> Embedded {
     let mut used: BTreeMap<usize, BTreeMap<(u16, String), u16>> = BTreeMap::new();
     for run in runs(list) {
         let codes = used.entry(run.face).or_default();
         for glyph in &run.glyphs {
             codes.insert((glyph.id, mapped(glyph, run.rtl)), 0);
         }
+    }
+    let lines = list.pages.iter().flat_map(|page| &page.items).filter_map(|item| match item {
+        Item::Text(line) if spaces => Some(line),
+        _ => None,
+    });
+    for (face, space) in lines.filter_map(|line| closing_space(line, fonts)) {
+        used.entry(face).or_default().insert((space.id, space.text), 0);
     }
     let mut embedded = Vec::new();
     for (index, mut codes) in used {

@@ -40,8 +40,28 @@ fn uuid(id: &[u8; 16]) -> String {
     out
 }
 
-/// The packet. PDF/X-4 (ISO 15930-7) asks for the version key, document and version ids, dates and title.
-pub(super) fn xmp(job: &SheetJob, id: &[u8; 16]) -> String {
+/// Which standard the file claims.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// PDF/X-4, ISO 15930-7.
+    Press,
+    /// PDF/UA-1, ISO 14289-1.
+    Accessible,
+}
+
+/// The packet. PDF/X-4 asks for the version key, document and version ids, dates and title; PDF/UA-1 for its part
+/// and the title.
+pub(super) fn xmp(job: &SheetJob, id: &[u8; 16], kind: Kind) -> String {
+    let claim = match kind {
+        Kind::Press => {
+            "<pdf:Trapped>False</pdf:Trapped>\n<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>"
+        }
+        Kind::Accessible => "<pdfuaid:part>1</pdfuaid:part>",
+    };
+    let space = match kind {
+        Kind::Press => r#"xmlns:pdfxid="http://www.npes.org/pdfx/ns/id/""#,
+        Kind::Accessible => r#"xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/""#,
+    };
     let (title, date) = (escaped(&job.job_name), format!("{}T00:00:00Z", escaped(&job.date)));
     let id = uuid(id);
     let languages: String =
@@ -50,7 +70,7 @@ pub(super) fn xmp(job: &SheetJob, id: &[u8; 16]) -> String {
         r#"<?xpacket begin="{bom}" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">
 <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/" xmlns:pdfxid="http://www.npes.org/pdfx/ns/id/">
+<rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/" {space}>
 <dc:format>application/pdf</dc:format>
 <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{title}</rdf:li></rdf:Alt></dc:title>
 <dc:language><rdf:Bag>{languages}</rdf:Bag></dc:language>
@@ -59,12 +79,11 @@ pub(super) fn xmp(job: &SheetJob, id: &[u8; 16]) -> String {
 <xmp:MetadataDate>{date}</xmp:MetadataDate>
 <xmp:CreatorTool>{TOOL}</xmp:CreatorTool>
 <pdf:Producer>{TOOL}</pdf:Producer>
-<pdf:Trapped>False</pdf:Trapped>
 <xmpMM:DocumentID>{id}</xmpMM:DocumentID>
 <xmpMM:InstanceID>{id}</xmpMM:InstanceID>
 <xmpMM:RenditionClass>default</xmpMM:RenditionClass>
 <xmpMM:VersionID>1</xmpMM:VersionID>
-<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>
+{claim}
 </rdf:Description>
 </rdf:RDF>
 </x:xmpmeta>

@@ -1,58 +1,67 @@
 //! No place gets more ink than the paper takes.
 //!
 //! Fills knock out what is below them, so one ink's plates are the sum there; black text is printed over its
-//! ground, so both count.
+//! ground, so both count. Marks on every plate stand outside the bleed, on paper that is cut off.
 
+use super::ground::grounds;
 use super::{Sheet, pages};
 use crate::display::Item;
 use crate::finding::PreflightItem;
-use crate::ink::{INK_LIMIT, Ink};
+use crate::ink::Ink;
 use crate::path::bounds;
 use crate::unit::Rect;
 
 pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
+    let Some(limit) = sheet.ink_limit else { return Vec::new() };
     let mut most = 0;
     let mut found = Vec::new();
+    // One ink is on many places; each page tells it once.
+    let mut told = Vec::new();
     for (index, page) in pages(sheet) {
-        let mut grounds: Vec<(Rect, Ink)> = Vec::new();
-        for item in &page.items {
+        let kept = page.geometry.bleed_box();
+        for (at, item) in page.items.iter().enumerate() {
             let (coverage, rect) = match item {
                 Item::Fill(fill) => {
                     let Some(rect) = bounds(&fill.path) else { continue };
-                    grounds.push((rect, fill.ink));
                     (fill.ink.coverage(), rect)
                 }
                 Item::Rule(rule) => {
-                    (rule.ink.coverage(), Rect::new(rule.from.x, rule.from.y, rule.width, rule.width))
+                    let (x, y) = (rule.from.x.min(rule.to.x), rule.from.y.min(rule.to.y));
+                    let (right, bottom) = (rule.from.x.max(rule.to.x), rule.from.y.max(rule.to.y));
+                    (rule.ink.coverage(), Rect::new(x, y, right - x, bottom - y))
                 }
                 Item::Text(line) if line.ink.is_black_only() => {
-                    let under = grounds.iter().rev().find(|(rect, _)| rect.overlaps(&line.rect));
-                    let [c, m, y, k] = under.map_or([0; 4], |(_, ink)| ink.cmyk);
-                    let [_, _, _, own] = line.ink.cmyk;
-                    ([c, m, y, k.max(own)].into_iter().map(u16::from).sum(), line.rect)
+                    let over = |ground: Ink| {
+                        let ([c, m, y, k], [_, _, _, own]) = (ground.cmyk, line.ink.cmyk);
+                        [c, m, y, k.max(own)].into_iter().map(u16::from).sum()
+                    };
+                    (grounds(page, at, line).into_iter().map(over).max().unwrap_or(0), line.rect)
                 }
                 Item::Text(line) => (line.ink.coverage(), line.rect),
             };
+            if !rect.overlaps(&kept) {
+                continue;
+            }
             most = most.max(coverage);
-            if coverage > INK_LIMIT {
+            if coverage > limit && !told.contains(&(index, coverage)) {
+                told.push((index, coverage));
                 let message = format!(
-                    "a place on page {} gets {coverage} % ink, more than the {INK_LIMIT} % that paper takes; choose a \
+                    "a place on page {} gets {coverage} % ink, more than the {limit} % that paper takes; choose a \
                      lighter ink",
                     index + 1
                 );
                 found.push(
                     PreflightItem::error("too-much-ink", message)
                         .arg("coverage", coverage)
-                        .arg("limit", INK_LIMIT)
+                        .arg("limit", limit)
                         .at(index, rect),
                 );
             }
         }
     }
     if found.is_empty() {
-        let message = format!("the most ink anywhere is {most} % of at most {INK_LIMIT} %");
-        found
-            .push(PreflightItem::pass("ink-coverage", message).arg("coverage", most).arg("limit", INK_LIMIT));
+        let message = format!("the most ink anywhere is {most} % of at most {limit} %");
+        found.push(PreflightItem::pass("ink-coverage", message).arg("coverage", most).arg("limit", limit));
     }
     found
 }

@@ -1,6 +1,6 @@
 //! Words, pictures and codes stay inside the safe area, and ink that reaches the edge goes on into the bleed.
 
-use super::{Sheet, pages};
+use super::{Sheet, pages, thing, thing_code};
 use crate::display::{Item, Role};
 use crate::finding::PreflightItem;
 use crate::path::bounds;
@@ -15,7 +15,7 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
             let (what, rect) = match item {
                 Item::Text(line) if line.role == Role::Slug => continue,
                 Item::Text(line) => (line.text.clone(), Some(line.rect)),
-                Item::Fill(fill) => (fill.what.clone(), bounds(&fill.path)),
+                Item::Fill(fill) => (thing_code(&fill.what).to_owned(), bounds(&fill.path)),
                 Item::Rule(_) => continue,
             };
             let Some(rect) = rect else { continue };
@@ -27,7 +27,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                 continue;
             }
             let message = format!(
-                "“{what}” on page {} comes nearer to the cut than {:.1} mm; make it shorter or move it",
+                "{} on page {} comes nearer to the cut than {:.1} mm; make it shorter or move it",
+                thing(&what),
                 index + 1,
                 geometry.safe.mm().0
             );
@@ -40,6 +41,7 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
         }
     }
     if found.is_empty()
+        && sheet.ink_limit.is_some()
         && let Some(page) = sheet.list.pages.first()
     {
         let (bleed, safe) = (page.geometry.bleed.mm().0, page.geometry.safe.mm().0);

@@ -3,13 +3,16 @@
 use super::{Sheet, lines, pages};
 use crate::display::{Item, Role};
 use crate::finding::PreflightItem;
+use crate::ink::Ink;
 use crate::layout::{LEAST_TYPE, SMALLEST_PICTURE, floor_for};
 use crate::path::bounds;
 use crate::sheet::SMALLEST_ADDRESS_TYPE;
-use crate::unit::{Mm, Pt, TOLERANCE};
+use crate::unit::{Pt, Rect, TOLERANCE};
 
-/// The thinnest line that prints: .25 pt (CHECK-VALUES "type and line").
-const THINNEST: Pt = Pt(0.25);
+/// The thinnest line that prints: .25 pt, and .5 pt where it is left white (CHECK-VALUES "type and line").
+fn thinnest(ink: Ink) -> Pt {
+    if ink == Ink::PAPER { Pt(0.5) } else { Pt(0.25) }
+}
 
 pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let floor = floor_for(sheet.job.viewing_distance);
@@ -44,13 +47,29 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
         }
         for item in &page.items {
             match item {
-                Item::Rule(rule) if rule.width < THINNEST - TOLERANCE => {
-                    let message =
-                        format!("a line ({}) is {:.2} pt thin; the least is .25 pt", rule.what, rule.width.0);
-                    found.push(PreflightItem::error("rule-too-thin", message).arg("what", &rule.what));
+                Item::Rule(rule) if rule.width < thinnest(rule.ink) - TOLERANCE => {
+                    let message = format!(
+                        "a line on page {} is {:.2} pt thin; the least is {} pt",
+                        index + 1,
+                        rule.width.0,
+                        thinnest(rule.ink).0
+                    );
+                    let ends = Rect::new(rule.from.x, rule.from.y, Pt::ZERO, Pt::ZERO).around(&Rect::new(
+                        rule.to.x,
+                        rule.to.y,
+                        Pt::ZERO,
+                        Pt::ZERO,
+                    ));
+                    found.push(
+                        PreflightItem::error("rule-too-thin", message)
+                            .arg("width", format!("{:.2}", rule.width.0))
+                            .arg("least", thinnest(rule.ink).0)
+                            .at(index, ends),
+                    );
                 }
                 Item::Fill(fill) if fill.what == "tile" => {
-                    let side = bounds(&fill.path).map_or(Mm::ZERO, |rect| rect.width.mm());
+                    let Some(rect) = bounds(&fill.path) else { continue };
+                    let side = rect.width.mm();
                     if side < SMALLEST_PICTURE - TOLERANCE.mm() {
                         let message = format!(
                             "a picture is {:.1} mm wide; the least is {} mm",
@@ -58,7 +77,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                         );
                         found.push(
                             PreflightItem::error("picture-too-small", message)
-                                .arg("side", format!("{:.1}", side.0)),
+                                .arg("side", format!("{:.1}", side.0))
+                                .at(index, rect),
                         );
                     }
                 }

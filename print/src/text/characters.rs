@@ -1,6 +1,7 @@
 //! Characters that are refused before anything is laid out.
 
 use crate::finding::PreflightItem;
+use crate::place::english;
 
 /// Why a character can't be printed, as a word for the message's code.
 fn fault(c: char) -> Option<&'static str> {
@@ -36,7 +37,11 @@ pub(crate) fn refuse_bad_characters(text: &str, place: &str) -> Option<Preflight
     Some(
         PreflightItem::error(
             "bad-character",
-            format!("{place}: “{shown}” holds {what} ({code}) as character {}; delete it and type the words again", position + 1),
+            format!(
+                "{}: “{shown}” holds {what} ({code}) as character {}; delete it and type the words again",
+                english(place),
+                position + 1
+            ),
         )
         .arg("place", place)
         .arg("text", shown)
@@ -64,7 +69,7 @@ mod tests {
             ("private \u{E000}", "U+E000", "no-character"),
             ("none \u{1FFFE}", "U+1FFFE", "no-character"),
         ] {
-            let item = refuse_bad_characters(text, "en, title").expect(code);
+            let item = refuse_bad_characters(text, "title:en").expect(code);
             assert_eq!(item.args["codepoint"], code);
             assert_eq!(item.args["kind"], kind);
             assert!(item.message.starts_with("en, title: “"), "{}", item.message);

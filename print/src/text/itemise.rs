@@ -9,6 +9,7 @@ use super::shaping::Typesetter;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::job::Direction;
+use crate::place::english;
 
 /// The direction of a text's first letter that has one.
 pub(super) fn first_strong(text: &str) -> Direction {
@@ -92,7 +93,8 @@ pub(super) fn missing_glyph(missing: &[char], words: Words<'_>) -> PrintError {
     PreflightItem::error(
         "missing-glyph",
         format!(
-            "{place}: no font here has {shown}, used in “{text}”; write it without, or add a font that has it"
+            "{}: no font here has {shown}, used in “{text}”; write it without, or add a font that has it",
+            english(place)
         ),
     )
     .arg("place", place)

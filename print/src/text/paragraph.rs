@@ -296,6 +296,8 @@ impl Paragraph {
                 lang: self.lang.clone(),
                 direction: self.direction,
                 role,
+                place: self.place.clone(),
+                gap: self.gap(line.end),
                 rect: Rect::new(x, top, width, setting.leading),
                 ink,
                 runs,
@@ -303,6 +305,14 @@ impl Paragraph {
             top += setting.leading;
         }
         drawn
+    }
+
+    /// What stands between a line that ends at a byte and the next one: nothing after the last.
+    fn gap(&self, end: usize) -> String {
+        let rest = self.text.get(end..).unwrap_or("");
+        let next = rest.trim_start_matches([' ', '\u{2009}', '\u{2003}', '\u{2002}']);
+        let between = rest.len() - next.len();
+        if next.is_empty() || between == 0 { String::new() } else { " ".to_owned() }
     }
 
     /// A line's runs from left to right, starting at zero, and its width.

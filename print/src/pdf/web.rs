@@ -1,0 +1,293 @@
+//! The web file: PDF/UA-1 (ISO 14289-1) from the display list, in sRGB, of the finished size without bleed and marks.
+
+use pdf_writer::types::{ActionType, AnnotationFlags, AnnotationType, ListNumbering, StructRole, TabOrder};
+use pdf_writer::{Filter, Finish, Name, Pdf, Ref, Str, TextStr};
+
+use super::content::{self, Dress};
+use super::structure::{Bookmark, Child, Element, Structure, build};
+use super::{Objects, Origin, deflate, file_id, fonts, metadata, srgb, write_info};
+use crate::display::DisplayList;
+use crate::font::FontSet;
+use crate::job::{Direction, SheetJob};
+use crate::unit::Pt;
+
+/// Writes the file.
+pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<u8> {
+    let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
+    let structure = build(list, &languages);
+    let mut objects = Objects(0);
+    let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
+    let (icc, struct_root) = (objects.next(), objects.next());
+    let embedded = fonts::embed(list, fonts, &mut objects, true);
+    let profile = srgb::profile();
+
+    let streams: Vec<Vec<u8>> = list
+        .pages
+        .iter()
+        .zip(&structure.marks)
+        .map(|(page, marks)| {
+            content::page(page, &embedded, &Origin::of(page.geometry.trim()), Dress::Web { marks, fonts })
+        })
+        .collect();
+    let id = file_id(job, &streams, &embedded, &profile);
+    let mut pdf = Pdf::new();
+    pdf.set_version(1, 7);
+    pdf.set_file_id((id.to_vec(), id.to_vec()));
+
+    let pages: Vec<Ref> = streams.iter().map(|_| objects.next()).collect();
+    let links: Vec<Ref> = structure.links.iter().map(|_| objects.next()).collect();
+    let origins: Vec<Origin> = list.pages.iter().map(|page| Origin::of(page.geometry.trim())).collect();
+    let places = Places { pages: &pages, links: &links, origins: &origins };
+
+    for (index, ((page, stream), &page_id)) in list.pages.iter().zip(&streams).zip(&pages).enumerate() {
+        let stream_id = objects.next();
+        let mut out = pdf.page(page_id);
+        let trim = places.origin(index).rect(page.geometry.trim());
+        out.parent(tree).media_box(trim).crop_box(trim).trim_box(trim).contents(stream_id);
+        out.struct_parents(number(index)).tab_order(TabOrder::StructureOrder);
+        let own = structure.links.iter().zip(&links).filter(|(link, _)| link.page == index);
+        let own: Vec<Ref> = own.map(|(_, annotation)| *annotation).collect();
+        if !own.is_empty() {
+            out.annotations(own);
+        }
+        let mut resources = out.resources();
+        resources.color_spaces().insert(Name(b"DefaultRGB")).array().item(Name(b"ICCBased")).item(icc);
+        let mut used = resources.fonts();
+        for font in embedded.fonts() {
+            used.pair(Name(font.resource.as_bytes()), font.reference);
+        }
+        used.finish();
+        resources.finish();
+        out.finish();
+        pdf.stream(stream_id, &deflate(stream)).filter(Filter::FlateDecode);
+    }
+    embedded.write(&mut pdf);
+    let deflated = deflate(&profile);
+    let mut stream = pdf.icc_profile(icc, &deflated);
+    stream.n(3).filter(Filter::FlateDecode);
+    stream.finish();
+
+    write_links(&mut pdf, &structure, job, &places);
+    write_structure(&mut pdf, &structure, &mut objects, struct_root, &places);
+    let outline = write_outline(&mut pdf, &structure.bookmarks, &mut objects, &places);
+
+    let packet = metadata::xmp(job, &id, metadata::Kind::Accessible);
+    pdf.metadata(xmp, packet.as_bytes()).finish();
+    write_info(&mut pdf, info, job, false);
+    pdf.pages(tree).kids(pages.iter().copied()).count(number(pages.len()));
+
+    let mut root = pdf.catalog(catalog);
+    root.pages(tree).metadata(xmp);
+    root.pair(Name(b"StructTreeRoot"), struct_root);
+    root.mark_info().marked(true);
+    if let Some(outline) = outline {
+        root.outlines(outline);
+    }
+    let mut preferences = root.viewer_preferences();
+    preferences.display_doc_title(true);
+    if let Some(block) = job.languages.first() {
+        if block.direction == Direction::Rtl {
+            preferences.direction(pdf_writer::types::Direction::R2L);
+        }
+        preferences.finish();
+        root.lang(TextStr(&block.lang));
+    } else {
+        preferences.finish();
+    }
+    root.finish();
+    pdf.finish()
+}
+
+/// A count as the file states it. There are never more than a few hundred of anything.
+fn number(count: usize) -> i32 {
+    i32::try_from(count).unwrap_or(i32::MAX)
+}
+
+/// Where pages and links are in the file.
+struct Places<'a> {
+    pages: &'a [Ref],
+    links: &'a [Ref],
+    origins: &'a [Origin],
+}
+
+impl Places<'_> {
+    fn page(&self, index: usize) -> Ref {
+        self.pages.get(index).copied().unwrap_or(Ref::new(1))
+    }
+
+    fn origin(&self, index: usize) -> &Origin {
+        const NOWHERE: &Origin = &Origin { left: Pt::ZERO, bottom: Pt::ZERO };
+        self.origins.get(index).unwrap_or(NOWHERE)
+    }
+}
+
+/// The annotations that make the printed address something to follow. Their keys in the parent tree come after the
+/// pages'.
+fn write_links(pdf: &mut Pdf, structure: &Structure, job: &SheetJob, places: &Places<'_>) {
+    let said = job.languages.iter().map(|block| block.link_alt.as_str()).find(|text| !text.is_empty());
+    for (at, (link, &annotation)) in structure.links.iter().zip(places.links).enumerate() {
+        let mut out = pdf.annotation(annotation);
+        out.subtype(AnnotationType::Link)
+            .rect(places.origin(link.page).rect(link.rect))
+            .contents(TextStr(said.unwrap_or(&job.short_url)))
+            .flags(AnnotationFlags::PRINT)
+            .border(0.0, 0.0, 0.0, None)
+            .page(places.page(link.page))
+            .struct_parent(number(places.pages.len() + at));
+        out.action().action_type(ActionType::Uri).uri(Str(job.qr_url.as_bytes()));
+    }
+}
+
+/// The tree, with its way back from content and links to their elements.
+fn write_structure(
+    pdf: &mut Pdf,
+    structure: &Structure,
+    objects: &mut Objects,
+    root: Ref,
+    places: &Places<'_>,
+) {
+    let mut owners = Owners {
+        content: structure.marks.iter().map(|_| Vec::new()).collect(),
+        links: vec![None; places.links.len()],
+    };
+    let document = objects.next();
+    write_element(pdf, &structure.root, (document, root), objects, places, &mut owners);
+    let mut parents = Vec::new();
+    for (page, mut content) in owners.content.into_iter().enumerate() {
+        content.sort_unstable_by_key(|(number, _)| *number);
+        let array = objects.next();
+        pdf.indirect(array).array().items(content.into_iter().map(|(_, owner)| owner));
+        parents.push((number(page), array));
+    }
+    for (at, owner) in owners.links.into_iter().enumerate() {
+        parents.push((number(places.pages.len() + at), owner.unwrap_or(document)));
+    }
+    let mut out = pdf.indirect(root).start::<pdf_writer::writers::StructTreeRoot<'_>>();
+    out.child(document);
+    out.parent_tree_next_key(number(parents.len()));
+    let mut tree = out.parent_tree();
+    let mut numbers = tree.nums();
+    for (key, owner) in parents {
+        numbers.insert(key, owner);
+    }
+}
+
+/// The element of each content and of each link.
+struct Owners {
+    content: Vec<Vec<(i32, Ref)>>,
+    links: Vec<Option<Ref>>,
+}
+
+fn write_element(
+    pdf: &mut Pdf,
+    element: &Element,
+    (own, parent): (Ref, Ref),
+    objects: &mut Objects,
+    places: &Places<'_>,
+    owners: &mut Owners,
+) {
+    let kids: Vec<Option<Ref>> = element
+        .children
+        .iter()
+        .map(|child| matches!(child, Child::Element(_)).then(|| objects.next()))
+        .collect();
+    let mut out = pdf.struct_element(own);
+    out.kind(element.role).parent(parent);
+    if let Some(lang) = &element.lang {
+        out.lang(TextStr(lang));
+    }
+    if let Some(alt) = &element.alt {
+        out.alt(TextStr(alt));
+    }
+    if let Some(text) = &element.actual {
+        out.actual_text(TextStr(text));
+    }
+    // All content of an element is on one page, so that its numbers say all.
+    let own_page = element.children.iter().find_map(|child| match child {
+        Child::Content(page, _) => Some(*page),
+        Child::Element(_) | Child::Link(_) => None,
+    });
+    if let Some(page) = own_page {
+        out.page(places.page(page));
+    }
+    if let Some((page, frame)) = element.frame {
+        out.attributes().push().layout().bbox(places.origin(page).rect(frame));
+    }
+    if element.role == StructRole::L {
+        out.attributes().push().list().list_numbering(ListNumbering::None);
+    }
+    let mut children = out.children();
+    for (child, kid) in element.children.iter().zip(&kids) {
+        match (child, kid) {
+            (Child::Element(_), Some(kid)) => {
+                children.struct_element(*kid);
+            }
+            (Child::Content(page, mcid), _) => {
+                children.marked_content_id(*mcid);
+                if let Some(of_page) = owners.content.get_mut(*page) {
+                    of_page.push((*mcid, own));
+                }
+            }
+            (Child::Link(at), _) => {
+                let Some(&annotation) = places.links.get(*at) else { continue };
+                children.object_ref().object(annotation);
+                if let Some(owner) = owners.links.get_mut(*at) {
+                    *owner = Some(own);
+                }
+            }
+            (Child::Element(_), None) => {}
+        }
+    }
+    children.finish();
+    out.finish();
+    for (child, kid) in element.children.iter().zip(kids) {
+        if let (Child::Element(child), Some(kid)) = (child, kid) {
+            write_element(pdf, child, (kid, own), objects, places, owners);
+        }
+    }
+}
+
+/// The table of contents; nothing for a sheet without titles.
+fn write_outline(
+    pdf: &mut Pdf,
+    bookmarks: &[Bookmark],
+    objects: &mut Objects,
+    places: &Places<'_>,
+) -> Option<Ref> {
+    if bookmarks.is_empty() {
+        return None;
+    }
+    let root = objects.next();
+    let (first, last) = write_bookmarks(pdf, bookmarks, root, objects, places)?;
+    pdf.outline(root).first(first).last(last).count(number(bookmarks.len()));
+    Some(root)
+}
+
+/// Writes neighbours and what is below them; gives the first and the last.
+fn write_bookmarks(
+    pdf: &mut Pdf,
+    bookmarks: &[Bookmark],
+    parent: Ref,
+    objects: &mut Objects,
+    places: &Places<'_>,
+) -> Option<(Ref, Ref)> {
+    let refs: Vec<Ref> = bookmarks.iter().map(|_| objects.next()).collect();
+    for (at, (bookmark, &own)) in bookmarks.iter().zip(&refs).enumerate() {
+        let below = write_bookmarks(pdf, &bookmark.below, own, objects, places);
+        let mut out = pdf.outline_item(own);
+        out.title(TextStr(bookmark.title.trim())).parent(parent);
+        if let Some(&before) = at.checked_sub(1).and_then(|at| refs.get(at)) {
+            out.prev(before);
+        }
+        if let Some(&after) = refs.get(at + 1) {
+            out.next(after);
+        }
+        if let Some((first, last)) = below {
+            // Closed: a minus.
+            out.first(first).last(last).count(-number(bookmark.below.len()));
+        }
+        let origin = places.origin(bookmark.page);
+        out.dest().page(places.page(bookmark.page)).xyz(0.0, origin.y(bookmark.top), None);
+    }
+    Some((*refs.first()?, *refs.last()?))
+}
