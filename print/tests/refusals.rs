@@ -220,7 +220,7 @@ fn missing_glyphs_name_language_place_text_and_character() {
         ("lid-zh", "zh-Hans", "塑膠瓶", "膠 (U+81A0)"),
         ("lid-ko", "ko", "뷁 병", "뷁 (U+BDC1)"),
         // The same as separate letters, as some systems store it.
-        ("lid-ko", "ko", "\u{1107}\u{116F}\u{11B0} 병", "뷁 (U+BDC1)"),
+        ("lid-ko", "ko", "\u{1107}\u{1170}\u{11B0} 병", "뷁 (U+BDC1)"),
         ("lid-ko", "ko", "塑料", "塑 (U+5851), 料 (U+6599)"),
         ("lid-hi", "hi", "बोतल ಕ", "ಕ (U+0C95)"),
         ("lid-ru", "ru", "Бутылки → бак", "→ (U+2192)"),
