@@ -8,8 +8,8 @@
 //! | `index.html`, `resident-start.js`, `pkg/resident*` | the resident |
 //! | `coordinator.html`, `coordinator-start.js`, `pkg/coordinator*` | the coordinator |
 //! | `print-worker.js`, `pkg/print_worker*`, `fonts/` | the print worker, loaded when a sheet is made |
-//! | `data/guide.json`, `data/lang/<tag>.json` | the guide and its words |
-//! | `data/words/<tag>.json` | other words to search by, fetched once a guide can answer |
+//! | `data/guide.txt`, `data/lang/<tag>.txt` | the guide and its words, as `guide_data::packed` has them |
+//! | `data/words/<tag>.txt` | other words to search by, fetched once a guide can answer |
 //! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
 //! | `sw.js`, `files.json` | keeping all of it for use without a network |
 //! | `app.css`, `desk.css`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |

@@ -10,14 +10,14 @@ mod words;
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use guide_data::{Catalog, Checked, LanguagePack, Program};
+use guide_data::{Catalog, Checked, Program};
 use locales::Lang;
 use serde_json::Value;
 
 use crate::exit::Exit;
 use crate::problem::{Outcome, Problem};
 
-use words::coordinator_pack;
+use words::{coordinator_pack, packed_words};
 pub(crate) use words::{desk_messages, language_pack};
 
 /// What was published.
@@ -73,24 +73,23 @@ fn apart(app: &Path, out: &Path) -> Outcome<()> {
 fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, checked: &Checked) {
     let mut guide = checked.guide.clone();
     guide.fill_hours(program);
-    // Which item is asked about is never a question: the list of them stands in the guide once.
-    for variable in guide.variables.iter_mut().filter(|v| v.fact == "item") {
-        variable.values.clear();
-    }
-    files.insert("data/guide.json".to_owned(), list::json(&guide));
+    // What phones read is bytes, and named as text all the same: hosts that compress what they send choose
+    // by the name, and leave out what they have never heard of.
+    files.insert("data/guide.txt".to_owned(), guide.to_bytes());
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));
     for language in &program.languages {
-        let mut pack: LanguagePack = language_pack(program, catalog, language);
+        let mut packed = packed_words(program, catalog, &guide, language);
         // A phone can answer with the names alone; other words to search by come right after them.
-        let others: BTreeMap<String, Vec<String>> = pack
+        let others: BTreeMap<String, Vec<String>> = packed
+            .pack
             .names
             .iter_mut()
             .filter(|(_, names)| names.len() > 1)
             .map(|(item, names)| (item.clone(), names.split_off(1)))
             .collect();
-        files.insert(format!("data/lang/{language}.json"), list::json(&pack));
-        files.insert(format!("data/words/{language}.json"), list::json(&others));
+        files.insert(format!("data/lang/{language}.txt"), packed.to_bytes(&guide));
+        files.insert(format!("data/words/{language}.txt"), guide.search_words_to_bytes(&others));
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
     for language in locales::supported() {

@@ -11,7 +11,7 @@ use crate::args::Args;
 use crate::lang::Lang;
 use crate::measure::Units;
 use crate::number::NumberStyle;
-use crate::pattern::{ENTRY, Manner, Table, fill, is_whole, take_over};
+use crate::pattern::{ENTRY, Manner, Table, fill, is_whole, references, take_over};
 
 /// What is wrong with a message file. Reading goes on past a problem: the rest stays usable.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -116,12 +116,21 @@ impl Messages {
         Self { manner, table: Arc::new(table), fallback: None, units }
     }
 
-    /// The messages whose keys are wanted, read already, as one text for [`Messages::from_packed`]. The
-    /// fallback's are not in it.
+    /// The messages whose keys are wanted, and those that they refer to, read already, as one text for
+    /// [`Messages::from_packed`]. The fallback's are not in it.
     #[must_use]
     pub fn packed(&self, wanted: impl Fn(&str) -> bool) -> String {
+        let mut waiting: Vec<&str> = self.table.keys().map(AsRef::as_ref).filter(|key| wanted(key)).collect();
+        let mut kept = std::collections::BTreeMap::new();
+        while let Some(key) = waiting.pop() {
+            if let Some(message) = self.table.get(key)
+                && kept.insert(key, message).is_none()
+            {
+                waiting.extend(references(message));
+            }
+        }
         let mut out = String::new();
-        for (key, message) in self.table.iter().filter(|(key, _)| wanted(key)) {
+        for (key, message) in kept {
             for text in [key, message] {
                 out.push_str(text);
                 out.push(ENTRY);

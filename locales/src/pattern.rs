@@ -155,6 +155,11 @@ pub(crate) fn is_whole(message: &str) -> bool {
     true
 }
 
+/// The keys of the messages that a message refers to, in its variants too.
+pub(crate) fn references(message: &str) -> impl Iterator<Item = &str> {
+    message.split(MESSAGE).skip(1).filter_map(|after| Some(after.split_once(END)?.0))
+}
+
 /// A piece of a message.
 enum Piece<'m> {
     Text(&'m str),

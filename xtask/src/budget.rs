@@ -60,7 +60,7 @@ const FIRST_LOAD: &[Counted] = &[
     File("icons/leaf-192.png"),
     File("pkg/resident.js"),
     File("pkg/resident_bg.wasm"),
-    File("data/guide.json"),
+    File("data/guide.txt"),
     LargestIn("data/lang"),
 ];
 

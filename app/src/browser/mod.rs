@@ -10,10 +10,11 @@ mod settings;
 
 pub(crate) use clock::{Now, now};
 pub(crate) use download::{download, download_bytes};
-pub(crate) use fetch::{FetchProblem, fetch_json, fetch_text};
+pub(crate) use fetch::{FetchProblem, fetch_bytes, fetch_json, fetch_text};
 pub(crate) use page::{
-    after_render, back, focus, focus_is_within, fold, fragment, go, is_online, listen, navigator_languages,
-    replace_fragment, set_language, set_title, window_event,
+    Listener, after_render, back, draw, element, focus, focus_is_within, focus_now, fold, fragment, go,
+    is_online, listen, navigator_languages, replace_fragment, set_language, set_title, what_to_do,
+    window_event,
 };
 pub(crate) use place::position;
 pub(crate) use settings::{Settings, load_settings, save_settings, storage_allowed};
