@@ -159,7 +159,11 @@ fn missing(
                     open.push(known.with(fact, guide_data::Given::CannotTell));
                 }
                 Some(guide_data::Step::Answer(answer)) => {
-                    answer.parts.iter().filter_map(|p| p.part.as_ref()).for_each(|p| need(format!("part-{p}")));
+                    answer
+                        .parts
+                        .iter()
+                        .filter_map(|p| p.part.as_ref())
+                        .for_each(|p| need(format!("part-{p}")));
                 }
                 None => panic!("item {item} has neither question nor answer"),
             }

@@ -17,6 +17,7 @@ mod fix;
 mod guide;
 mod hours;
 mod measure;
+mod order;
 pub mod packed;
 mod paths;
 mod place;
@@ -41,7 +42,7 @@ pub use compare::{
     NoticeGroup, NoticeKind, PlaceKind, Regional, Told, When, compare, compare_many, comparison, notice,
 };
 pub use condition::{Bounds, Condition, OneOf};
-pub use domain::{Aside, Cut, Variable, dimension_of};
+pub use domain::{Aside, Cut, Variable, day_of, dimension_of};
 #[cfg(feature = "schema")]
 pub use envelope::program_schema;
 pub use envelope::{DEEPEST_CONDITION, Envelope, LARGEST_FILE, LoadProblem, PROGRAM_FORMAT, PROGRAM_VERSION};
@@ -51,12 +52,13 @@ pub use fix::{FIX_CODES, Fix, FixProblem};
 pub use guide::*;
 pub use hours::{OpenState, Schedule};
 pub use measure::{Dimension, Measure, MeasureProblem};
+pub use order::sort_by;
 pub use packed::{PackProblem, PackedWords};
 pub use paths::Witness;
 pub use printed::{Printing, UntrueLine, untrue, untrue_since};
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
-pub use search::{Hit, SearchIndex, fold};
+pub use search::{Hit, SearchIndex, fold, fold_lower};
 pub use sites::{Near, distance, nearest};
 pub use summarise::{FAITHFUL, Line, Summary, SummaryWanted, contradictions, summarise};
 pub use text::{Text, TextState, Translation};

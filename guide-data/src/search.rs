@@ -3,6 +3,8 @@
 
 use std::collections::BTreeMap;
 
+use crate::order::sort_by;
+
 /// A name in the index, folded and cut into words.
 #[derive(Debug, Clone)]
 struct Name {
@@ -56,22 +58,31 @@ const LONGEST_QUERY: usize = 80;
 /// ```
 #[must_use]
 pub fn fold(nfkd: &str) -> String {
-    let mut folded = String::with_capacity(nfkd.len());
-    for c in nfkd.chars() {
+    fold_lower(nfkd.chars().flat_map(char::to_lowercase))
+}
+
+/// The same for a text that is in lower case already, as browsers put it by themselves: phones then
+/// carry no table of cases.
+#[must_use]
+pub fn fold_lower(text: impl IntoIterator<Item = char>) -> String {
+    let mut folded = String::new();
+    for c in text {
         let c = match c {
             // Letters that carry their mark inside: no decomposition takes it off.
             'ı' => 'i',
-            'ø' | 'Ø' => 'o',
-            'đ' | 'Đ' => 'd',
-            'ł' | 'Ł' => 'l',
+            'ø' => 'o',
+            'đ' => 'd',
+            'ł' => 'l',
+            // One letter, written otherwise at the end of a word.
+            'ς' => 'σ',
             // A precomposed letter reaches us when a caller could not decompose.
-            'á' | 'à' | 'â' | 'ã' | 'ä' | 'Á' => 'a',
-            'é' | 'è' | 'ê' | 'ë' | 'É' => 'e',
-            'í' | 'ì' | 'î' | 'ï' | 'Í' => 'i',
-            'ó' | 'ò' | 'ô' | 'õ' | 'ö' | 'Ó' => 'o',
-            'ú' | 'ù' | 'û' | 'ü' | 'Ú' => 'u',
-            'ñ' | 'Ñ' => 'n',
-            'ç' | 'Ç' => 'c',
+            'á' | 'à' | 'â' | 'ã' | 'ä' => 'a',
+            'é' | 'è' | 'ê' | 'ë' => 'e',
+            'í' | 'ì' | 'î' | 'ï' => 'i',
+            'ó' | 'ò' | 'ô' | 'õ' | 'ö' => 'o',
+            'ú' | 'ù' | 'û' | 'ü' => 'u',
+            'ñ' => 'n',
+            'ç' => 'c',
             // Arabic: forms of alef, yeh, teh marbuta and hamza seats are one letter to a typist.
             'أ' | 'إ' | 'آ' | 'ٱ' => 'ا',
             'ى' | 'ئ' => 'ي',
@@ -83,7 +94,7 @@ pub fn fold(nfkd: &str) -> String {
             continue;
         }
         if c.is_alphanumeric() {
-            folded.extend(c.to_lowercase());
+            folded.push(c);
         } else if !folded.is_empty() && !folded.ends_with(' ') {
             folded.push(' ');
         }
@@ -155,12 +166,16 @@ impl SearchIndex {
             index.names.push(Name { item, main, common, words: ids, joined, signs });
         }
         let items = index.names.iter().map(|n| n.item).max().map_or(1, |most| most + 1);
-        for word in &mut index.words {
-            let mut of: Vec<usize> =
-                word.places.iter().filter_map(|(name, ..)| index.names.get(*name)).map(|n| n.item).collect();
-            of.sort_unstable();
-            of.dedup();
-            word.weight = telling(of.len(), items);
+        // Which word each item was last counted for.
+        let mut counted = vec![usize::MAX; items];
+        for (at, word) in index.words.iter_mut().enumerate() {
+            let mut of = 0;
+            for name in word.places.iter().filter_map(|(name, ..)| index.names.get(*name)) {
+                if let Some(counted) = counted.get_mut(name.item).filter(|counted| **counted != at) {
+                    (*counted, of) = (at, of + 1);
+                }
+            }
+            word.weight = telling(of, items);
         }
         index
     }
@@ -197,12 +212,15 @@ impl SearchIndex {
         if words.is_empty() {
             return Vec::new();
         }
-        let mut best: BTreeMap<usize, (i32, u32)> = BTreeMap::new();
+        let items = self.names.iter().map(|n| n.item).max().map_or(0, |most| most + 1);
+        let mut best: Vec<Option<(i32, u32)>> = vec![None; items];
         let mut note = |name: &Name, score: i32| {
             // The item's own name is what will be shown: it wins over another name as good.
             let score = score + i32::from(name.main) * 16;
-            let entry = best.entry(name.item).or_insert((score, name.common));
-            entry.0 = entry.0.max(score);
+            if let Some(entry) = best.get_mut(name.item) {
+                let (known, common) = entry.unwrap_or((score, name.common));
+                *entry = Some((known.max(score), common));
+            }
         };
         let joined = words.concat();
         let joined_signs = signs(&joined);
@@ -212,8 +230,8 @@ impl SearchIndex {
             }
         }
         let (weights, meetings) = self.meetings(&words);
-        for (at, meetings) in meetings {
-            if let Some(name) = self.names.get(at)
+        for (name, meetings) in self.names.iter().zip(meetings) {
+            if !meetings.is_empty()
                 && let Some(score) = self.score_words(name, &weights, meetings)
             {
                 note(name, score);
@@ -221,23 +239,28 @@ impl SearchIndex {
         }
         let mut hits: Vec<(Hit, u32)> = best
             .into_iter()
-            .map(|(item, (score, common))| {
+            .enumerate()
+            .filter_map(|(item, best)| {
+                let (score, common) = best?;
                 let usual = i32::try_from(common.min(100)).unwrap_or(0) / 6;
-                (Hit { item, score: score + usual }, common)
+                Some((Hit { item, score: score + usual }, common))
             })
             .collect();
-        hits.sort_by(|a, b| b.0.score.cmp(&a.0.score).then(b.1.cmp(&a.1)).then(a.0.item.cmp(&b.0.item)));
+        sort_by(&mut hits, |a, b| {
+            b.0.score.cmp(&a.0.score).then(b.1.cmp(&a.1)).then(a.0.item.cmp(&b.0.item))
+        });
         hits.truncate(limit);
         hits.into_iter().map(|(hit, _)| hit).collect()
     }
 
     /// How much each word of a query tells, and where it, or it and its neighbour together, meet
-    /// words of names.
-    fn meetings(&self, query: &[Vec<char>]) -> (Vec<f32>, BTreeMap<usize, Vec<Meeting>>) {
+    /// words of names, by name.
+    fn meetings(&self, query: &[Vec<char>]) -> (Vec<f32>, Vec<Vec<Meeting>>) {
         // A word that is met nowhere says little: it is a little word, or a brand.
         let unknown = |word: &Vec<char>| (0.0, if word.len() <= 3 { 0.15 } else { 0.3 });
         let mut told: Vec<(f32, f32)> = query.iter().map(unknown).collect();
-        let mut found: BTreeMap<usize, Vec<Meeting>> = BTreeMap::new();
+        let mut found: Vec<Vec<Meeting>> = Vec::new();
+        found.resize_with(self.names.len(), Vec::new);
         let last = query.len().saturating_sub(1);
         let single = query.iter().enumerate().map(|(at, w)| (at, 1, w.clone(), at == last));
         let pairs = query.windows(2).enumerate().map(|(at, w)| (at, 2, w.concat(), at + 1 == last));
@@ -258,7 +281,9 @@ impl SearchIndex {
                     }
                     let (place, name_words) = (usize::from(place), usize::from(name_words));
                     let meeting = Meeting { quality, query: at, query_words, place, name_words };
-                    found.entry(name).or_default().push(meeting);
+                    if let Some(met) = found.get_mut(name) {
+                        met.push(meeting);
+                    }
                 }
             }
         }
@@ -268,9 +293,10 @@ impl SearchIndex {
     /// Compares word by word, in any order: how much of what was typed the name answers, and how
     /// much of the name was typed.
     fn score_words(&self, name: &Name, weights: &[f32], mut meetings: Vec<Meeting>) -> Option<i32> {
-        meetings.sort_by(|a, b| {
+        sort_by(&mut meetings, |a, b| {
             let worth = |m: &Meeting| m.quality * if m.query_words + m.name_words > 2 { 1.05 } else { 1.0 };
-            worth(b).total_cmp(&worth(a)).then(a.query.cmp(&b.query)).then(a.place.cmp(&b.place))
+            let order = worth(b).total_cmp(&worth(a)).then(a.query.cmp(&b.query)).then(a.place.cmp(&b.place));
+            order.then(a.query_words.cmp(&b.query_words)).then(a.name_words.cmp(&b.name_words))
         });
         let mut typed = [None::<f32>; MOST_WORDS];
         let mut named = [false; MOST_WORDS];

@@ -1,6 +1,7 @@
 //! Finding the nearest site of a channel.
 
 use crate::guide::Guide;
+use crate::order::sort_by;
 use crate::program::Position;
 
 /// A site and how far it is.
@@ -40,9 +41,8 @@ pub fn nearest(guide: &Guide, channel: &str, item: Option<&str>, from: Option<Po
         .filter(|(_, s)| s.channels.iter().any(|c| c == channel) && item.is_none_or(|i| s.takes(i)))
         .map(|(site, s)| Near { site, metres: from.map(|f| distance(f, s.position)) })
         .collect();
-    near.sort_by(|a, b| {
-        let (a, b) = (a.metres.unwrap_or(0.0), b.metres.unwrap_or(0.0));
-        a.total_cmp(&b)
+    sort_by(&mut near, |a, b| {
+        a.metres.unwrap_or(0.0).total_cmp(&b.metres.unwrap_or(0.0)).then(a.site.cmp(&b.site))
     });
     near
 }

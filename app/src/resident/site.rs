@@ -52,10 +52,8 @@ pub(crate) fn places(out: &mut Html, state: &State, channel: &str, item: &str) {
     let centre = state.guide.zones.iter().find(|z| Some(&z.id) == state.zone.as_ref()).and_then(|z| z.centre);
     let near = guide_data::nearest(&state.guide, channel, Some(item), state.here.or(centre));
     let now = browser::now();
-    let mut rows = near
-        .iter()
-        .take(1 + MORE)
-        .filter_map(|near| Some((state.guide.sites.get(near.site)?, near.metres)));
+    let mut rows =
+        near.iter().take(1 + MORE).filter_map(|near| Some((state.guide.sites.get(near.site)?, near.metres)));
     let Some((site, metres)) = rows.next() else { return };
     place(out, state, site, metres, now);
     if state.here.is_none() {

@@ -179,9 +179,10 @@ impl Resident {
             let own = self.clone();
             Listener::new(move |event| run(&own, &event))
         };
-        let all = self.0.listeners.get_or_init(|| {
-            [listen(Self::clicked), listen(Self::typed), listen(Self::submitted)]
-        });
+        let all = self
+            .0
+            .listeners
+            .get_or_init(|| [listen(Self::clicked), listen(Self::typed), listen(Self::submitted)]);
         for (listener, event) in all.iter().zip(["click", "input", "submit"]) {
             listener.hear(&place, event);
         }
@@ -300,7 +301,9 @@ impl Resident {
     /// The list at the foot of the resident's page shows the zone that was given.
     fn tell_zone(&self) {
         let zone = self.with(|s| s.zone.clone()).unwrap_or_default();
-        if let Some(list) = browser::element("zone").and_then(|e| e.dyn_into::<web_sys::HtmlSelectElement>().ok()) {
+        if let Some(list) =
+            browser::element("zone").and_then(|e| e.dyn_into::<web_sys::HtmlSelectElement>().ok())
+        {
             list.set_value(&zone);
         }
     }

@@ -2,9 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use guide_data::{
-    Catalog, Guide, LanguagePack, PackedWords, Program, has_unreviewed, program_texts,
-};
+use guide_data::{Catalog, Guide, LanguagePack, PackedWords, Program, has_unreviewed, program_texts};
 use locales::{Lang, Messages, args, sources};
 use serde::Serialize;
 

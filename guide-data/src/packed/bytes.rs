@@ -132,137 +132,200 @@ pub(super) fn seal(kind: u8, body: &[u8]) -> Vec<u8> {
 }
 
 /// Reads what [`Writer`] wrote.
+///
+/// What cannot be read is read as nothing, and [`Reader::finish`] tells where that began: whoever reads
+/// needs no way out of every line, which on a phone would be most of the code.
 pub(super) struct Reader<'b> {
     bytes: &'b [u8],
     at: usize,
     texts: Vec<&'b str>,
+    problem: Option<PackProblem>,
 }
-
-pub(super) type Read<T> = Result<T, PackProblem>;
 
 impl<'b> Reader<'b> {
     /// Looks at the head, and takes the texts.
-    pub(super) fn open(bytes: &'b [u8], kind: u8) -> Read<Self> {
-        let (Some(head), Some(body)) = (bytes.get(..HEAD), bytes.get(HEAD..)) else {
+    pub(super) fn open(bytes: &'b [u8], kind: u8) -> Self {
+        let mut reader = Self { bytes, at: HEAD, texts: Vec::new(), problem: None };
+        reader.problem = reader.head(kind).err();
+        let count = reader.count();
+        let mut lengths = Vec::with_capacity(count);
+        for _ in 0..count {
+            lengths.push(reader.count());
+        }
+        for length in lengths {
+            let text = reader.bytes.get(reader.at..).and_then(|rest| rest.get(..length));
+            let Some(text) = text.and_then(|text| std::str::from_utf8(text).ok()) else {
+                reader.damaged();
+                break;
+            };
+            reader.texts.push(text);
+            reader.at += length;
+        }
+        reader
+    }
+
+    fn head(&self, kind: u8) -> Result<(), PackProblem> {
+        let (Some(head), Some(body)) = (self.bytes.get(..HEAD), self.bytes.get(HEAD..)) else {
             return Err(PackProblem::OtherFile);
         };
-        if head.get(..4) != Some(MAGIC) || head.get(4) != Some(&kind) {
+        if !head.starts_with(MAGIC) || head.get(4) != Some(&kind) {
             return Err(PackProblem::OtherFile);
         }
         match head.get(5) {
             Some(&VERSION) => {}
             other => return Err(PackProblem::OtherVersion(other.copied().unwrap_or_default())),
         }
-        if head.get(6..) != Some(&checksum(body).to_le_bytes()[..]) {
+        if !head.ends_with(&checksum(body).to_le_bytes()) {
             return Err(PackProblem::Damaged(HEAD));
         }
-        let mut reader = Self { bytes, at: HEAD, texts: Vec::new() };
-        let count = reader.count()?;
-        let mut lengths = Vec::with_capacity(count);
-        for _ in 0..count {
-            lengths.push(reader.count()?);
-        }
-        for length in lengths {
-            let end = reader.at.checked_add(length).ok_or(reader.damaged())?;
-            let text = bytes.get(reader.at..end).and_then(|text| std::str::from_utf8(text).ok());
-            reader.texts.push(text.ok_or(reader.damaged())?);
-            reader.at = end;
-        }
-        Ok(reader)
+        Ok(())
     }
 
-    pub(super) fn damaged(&self) -> PackProblem {
-        PackProblem::Damaged(self.at)
+    /// What was read last cannot be.
+    pub(super) fn damaged(&mut self) {
+        self.refuse(PackProblem::Damaged(self.at));
     }
 
-    fn byte(&mut self) -> Read<u8> {
-        let byte = self.bytes.get(self.at).copied().ok_or(self.damaged())?;
-        self.at += 1;
-        Ok(byte)
+    /// The first problem is the one that is told; from then on only nothing is read.
+    pub(super) fn refuse(&mut self, problem: PackProblem) {
+        self.problem.get_or_insert(problem);
+        self.at = self.bytes.len();
     }
 
-    pub(super) fn number(&mut self) -> Read<u64> {
+    #[inline(never)]
+    pub(super) fn number(&mut self) -> u64 {
         let (mut number, mut shift) = (0, 0);
-        loop {
-            let byte = self.byte()?;
-            if shift > 63 {
-                return Err(self.damaged());
-            }
+        while let (Some(&byte), None) = (self.bytes.get(self.at), self.problem) {
+            self.at += 1;
             number |= u64::from(byte & 0x7f) << shift;
             if byte & 0x80 == 0 {
-                return Ok(number);
+                return number;
             }
             shift += 7;
+            if shift > 63 {
+                break;
+            }
         }
+        self.damaged();
+        0
     }
 
-    pub(super) fn size(&mut self) -> Read<usize> {
-        let number = self.number()?;
-        usize::try_from(number).map_err(|_| self.damaged())
+    fn narrow<T: TryFrom<u64> + Default>(&mut self) -> T {
+        let number = self.number();
+        T::try_from(number).unwrap_or_else(|_| {
+            self.damaged();
+            T::default()
+        })
     }
 
-    pub(super) fn small(&mut self) -> Read<u16> {
-        let number = self.number()?;
-        u16::try_from(number).map_err(|_| self.damaged())
+    #[inline(never)]
+    pub(super) fn size(&mut self) -> usize {
+        self.narrow()
     }
 
-    pub(super) fn medium(&mut self) -> Read<u32> {
-        let number = self.number()?;
-        u32::try_from(number).map_err(|_| self.damaged())
+    #[inline(never)]
+    pub(super) fn byte(&mut self) -> u8 {
+        self.narrow()
     }
 
-    pub(super) fn signed(&mut self) -> Read<i64> {
-        let number = self.number()?;
+    #[inline(never)]
+    pub(super) fn small(&mut self) -> u16 {
+        self.narrow()
+    }
+
+    #[inline(never)]
+    pub(super) fn medium(&mut self) -> u32 {
+        self.narrow()
+    }
+
+    pub(super) fn signed(&mut self) -> i64 {
+        let number = self.number();
         let half = i64::from_ne_bytes((number >> 1).to_ne_bytes());
-        Ok(if number & 1 == 0 { half } else { !half })
+        if number & 1 == 0 { half } else { !half }
     }
 
-    pub(super) fn float(&mut self) -> Read<f64> {
-        let mut bits = 0_u64;
-        for place in 0..8 {
-            bits |= u64::from(self.byte()?) << (8 * place);
-        }
-        Ok(f64::from_bits(bits))
+    #[inline(never)]
+    pub(super) fn float(&mut self) -> f64 {
+        let bits = self.bytes.get(self.at..).and_then(|rest| rest.first_chunk::<8>());
+        let Some(bits) = bits else {
+            self.damaged();
+            return 0.0;
+        };
+        self.at += 8;
+        f64::from_bits(u64::from_le_bytes(*bits))
     }
 
     /// The length of a list. Each entry takes a byte at least.
-    pub(super) fn count(&mut self) -> Read<usize> {
-        let count = self.size()?;
-        if count > self.bytes.len() - self.at { Err(self.damaged()) } else { Ok(count) }
-    }
-
-    fn place(&self, at: usize) -> Read<&'b str> {
-        self.texts.get(at).copied().ok_or(self.damaged())
-    }
-
-    pub(super) fn text(&mut self) -> Read<String> {
-        let at = self.size()?;
-        Ok(self.place(at)?.to_owned())
-    }
-
-    pub(super) fn maybe(&mut self) -> Read<Option<String>> {
-        match self.size()?.checked_sub(1) {
-            None => Ok(None),
-            Some(at) => Ok(Some(self.place(at)?.to_owned())),
+    #[inline(never)]
+    pub(super) fn count(&mut self) -> usize {
+        let count = self.size();
+        if count > self.bytes.len() - self.at {
+            self.damaged();
+            return 0;
         }
+        count
     }
 
-    pub(super) fn list(&mut self) -> Read<Vec<String>> {
-        let count = self.count()?;
-        let mut texts = Vec::with_capacity(count);
+    fn place(&mut self, at: usize) -> &'b str {
+        let text = self.texts.get(at).copied();
+        if text.is_none() {
+            self.damaged();
+        }
+        text.unwrap_or_default()
+    }
+
+    #[inline(never)]
+    pub(super) fn text(&mut self) -> String {
+        let at = self.size();
+        self.place(at).to_owned()
+    }
+
+    #[inline(never)]
+    pub(super) fn maybe(&mut self) -> Option<String> {
+        let at = self.size().checked_sub(1)?;
+        Some(self.place(at).to_owned())
+    }
+
+    /// A list, of which no more is read once something could not be.
+    pub(super) fn all<T>(&mut self, read: impl Fn(&mut Self) -> T) -> Vec<T> {
+        let count = self.count();
+        let mut all = Vec::new();
         for _ in 0..count {
-            texts.push(self.text()?);
+            if self.problem.is_some() {
+                break;
+            }
+            all.push(read(self));
         }
-        Ok(texts)
+        all
     }
 
-    pub(super) fn flags(&mut self, count: u32) -> Read<u64> {
-        let flags = self.number()?;
-        if flags >> count == 0 { Ok(flags) } else { Err(self.damaged()) }
+    #[inline(never)]
+    pub(super) fn list(&mut self) -> Vec<String> {
+        self.all(Self::text)
     }
 
-    /// Nothing may follow.
-    pub(super) fn finish(&self) -> Read<()> {
-        if self.at == self.bytes.len() { Ok(()) } else { Err(self.damaged()) }
+    /// So many answers of yes or no, the first in the lowest bit.
+    #[inline(never)]
+    pub(super) fn flags(&mut self, count: u32) -> u64 {
+        let flags = self.number();
+        if flags >> count != 0 {
+            self.damaged();
+        }
+        flags
+    }
+
+    pub(super) fn flag(&mut self) -> bool {
+        self.flags(1) == 1
+    }
+
+    /// Nothing may follow, and nothing may have been wrong.
+    pub(super) fn finish<T>(&mut self, read: T) -> Result<T, PackProblem> {
+        if self.at != self.bytes.len() {
+            self.damaged();
+        }
+        match self.problem {
+            None => Ok(read),
+            Some(problem) => Err(problem),
+        }
     }
 }

@@ -2,7 +2,7 @@
 
 use chrono::{NaiveDate, TimeDelta};
 
-use super::bytes::{PackProblem, Read, Reader, Writer, checksum};
+use super::bytes::{PackProblem, Reader, Writer, checksum};
 use crate::diagram::{IMPOSSIBLE, Node, Ref, as_terminal, is_node, terminal};
 use crate::domain::{Aside, Cut, Variable, day_number};
 use crate::guide::{
@@ -46,7 +46,10 @@ impl Guide {
                 reference(&mut w, child, at);
             }
         }
-        write_all(&mut w, &self.items, item);
+        w.size(self.items.len());
+        for one in &self.items {
+            item(&mut w, one, self.nodes.len());
+        }
         w.finish(KIND)
     }
 
@@ -55,33 +58,31 @@ impl Guide {
     /// # Errors
     /// Says why the bytes are not a guide; see [`PackProblem`].
     pub fn from_bytes(bytes: &[u8]) -> Result<Self, PackProblem> {
-        let mut r = Reader::open(bytes, KIND)?;
-        let mut guide = Self { program: r.text()?, ..Self::default() };
-        guide.edition = read_edition(&mut r)?;
-        guide.source_language = r.text()?;
-        guide.languages = r.list()?;
-        guide.guide_url = r.text()?;
-        guide.contact = GuideContact { phone: r.text()?, email: r.text()? };
-        guide.streams = read_all(&mut r, read_stream)?;
-        guide.zones = read_all(&mut r, read_zone)?;
-        guide.channels = read_all(&mut r, read_channel)?;
-        guide.sites = read_all(&mut r, read_site)?;
-        guide.variables = read_all(&mut r, read_variable)?;
-        guide.outcomes = read_all(&mut r, read_outcome)?;
-        let count = r.count()?;
+        let mut r = Reader::open(bytes, KIND);
+        let r = &mut r;
+        let mut guide = Self {
+            program: r.text(),
+            edition: Edition { label: r.text(), from: read_day(r) },
+            source_language: r.text(),
+            languages: r.list(),
+            guide_url: r.text(),
+            contact: GuideContact { phone: r.text(), email: r.text() },
+            streams: r.all(read_stream),
+            zones: r.all(read_zone),
+            channels: r.all(read_channel),
+            sites: r.all(read_site),
+            variables: r.all(read_variable),
+            outcomes: r.all(read_outcome),
+            ..Self::default()
+        };
+        let count = r.count();
         guide.nodes.reserve(count);
         for _ in 0..count {
-            let node = read_node(&mut r, &guide)?;
+            let node = read_node(r, &guide);
             guide.nodes.push(node);
         }
-        let count = r.count()?;
-        guide.items.reserve(count);
-        for _ in 0..count {
-            let item = read_item(&mut r, &guide)?;
-            guide.items.push(item);
-        }
-        r.finish()?;
-        Ok(guide)
+        guide.items = r.all(|r| read_item(r, &guide));
+        r.finish(guide)
     }
 
     /// Tells the list of its items from another: words that name items by their place belong to one.
@@ -97,27 +98,14 @@ fn write_all<T>(w: &mut Writer, all: &[T], write: fn(&mut Writer, &T)) {
     }
 }
 
-fn read_all<T>(r: &mut Reader<'_>, read: fn(&mut Reader<'_>) -> Read<T>) -> Read<Vec<T>> {
-    let count = r.count()?;
-    let mut all = Vec::with_capacity(count.min(1024));
-    for _ in 0..count {
-        all.push(read(r)?);
+fn read_day(r: &mut Reader<'_>) -> Option<NaiveDate> {
+    let (known, number) = (r.flag(), r.signed());
+    let days = TimeDelta::try_days(number).filter(|_| known)?;
+    let day = NaiveDate::default().checked_add_signed(days);
+    if day.is_none() {
+        r.damaged();
     }
-    Ok(all)
-}
-
-fn read_edition(r: &mut Reader<'_>) -> Read<Edition> {
-    let label = r.text()?;
-    let (known, day) = (r.flags(1)? == 1, r.signed()?);
-    let from = match known {
-        true => Some(day_of(day).ok_or(r.damaged())?),
-        false => None,
-    };
-    Ok(Edition { label, from })
-}
-
-fn day_of(number: i64) -> Option<NaiveDate> {
-    NaiveDate::default().checked_add_signed(TimeDelta::try_days(number)?)
+    day
 }
 
 fn stream(w: &mut Writer, stream: &GuideStream) {
@@ -126,8 +114,8 @@ fn stream(w: &mut Writer, stream: &GuideStream) {
     write_all(w, &stream.containers, container);
 }
 
-fn read_stream(r: &mut Reader<'_>) -> Read<GuideStream> {
-    Ok(GuideStream { id: r.text()?, kind: r.text()?, containers: read_all(r, read_container)? })
+fn read_stream(r: &mut Reader<'_>) -> GuideStream {
+    GuideStream { id: r.text(), kind: r.text(), containers: r.all(read_container) }
 }
 
 fn container(w: &mut Writer, container: &GuideContainer) {
@@ -143,16 +131,16 @@ fn container(w: &mut Writer, container: &GuideContainer) {
     });
 }
 
-fn read_container(r: &mut Reader<'_>) -> Read<GuideContainer> {
-    Ok(GuideContainer {
-        id: r.text()?,
-        kind: r.text()?,
-        colour: r.text()?,
-        capacity: r.maybe()?,
-        zones: r.list()?,
-        dwellings: r.list()?,
-        rules: read_all(r, |r| Ok((r.text()?, r.maybe()?)))?,
-    })
+fn read_container(r: &mut Reader<'_>) -> GuideContainer {
+    GuideContainer {
+        id: r.text(),
+        kind: r.text(),
+        colour: r.text(),
+        capacity: r.maybe(),
+        zones: r.list(),
+        dwellings: r.list(),
+        rules: r.all(|r| (r.text(), r.maybe())),
+    }
 }
 
 fn zone(w: &mut Writer, zone: &GuideZone) {
@@ -165,13 +153,13 @@ fn zone(w: &mut Writer, zone: &GuideZone) {
     }
 }
 
-fn read_zone(r: &mut Reader<'_>) -> Read<GuideZone> {
-    Ok(GuideZone {
-        id: r.text()?,
-        dwelling: r.maybe()?,
-        streams: r.list()?,
-        centre: if r.flags(1)? == 1 { Some(read_position(r)?) } else { None },
-    })
+fn read_zone(r: &mut Reader<'_>) -> GuideZone {
+    GuideZone {
+        id: r.text(),
+        dwelling: r.maybe(),
+        streams: r.list(),
+        centre: if r.flag() { Some(read_position(r)) } else { None },
+    }
 }
 
 fn position(w: &mut Writer, position: Position) {
@@ -179,8 +167,8 @@ fn position(w: &mut Writer, position: Position) {
     w.float(position.lon);
 }
 
-fn read_position(r: &mut Reader<'_>) -> Read<Position> {
-    Ok(Position { lat: r.float()?, lon: r.float()? })
+fn read_position(r: &mut Reader<'_>) -> Position {
+    Position { lat: r.float(), lon: r.float() }
 }
 
 fn channel(w: &mut Writer, channel: &GuideChannel) {
@@ -189,9 +177,9 @@ fn channel(w: &mut Writer, channel: &GuideChannel) {
     w.flags(&[channel.booking, channel.proof, channel.permit, channel.voucher, channel.has_fee]);
 }
 
-fn read_channel(r: &mut Reader<'_>) -> Read<GuideChannel> {
-    let (id, kind, flags) = (r.text()?, r.text()?, r.flags(5)?);
-    Ok(GuideChannel {
+fn read_channel(r: &mut Reader<'_>) -> GuideChannel {
+    let (id, kind, flags) = (r.text(), r.text(), r.flags(5));
+    GuideChannel {
         id,
         kind,
         booking: flags & 1 != 0,
@@ -199,7 +187,7 @@ fn read_channel(r: &mut Reader<'_>) -> Read<GuideChannel> {
         permit: flags & 4 != 0,
         voucher: flags & 8 != 0,
         has_fee: flags & 16 != 0,
-    })
+    }
 }
 
 fn site(w: &mut Writer, site: &GuideSite) {
@@ -213,17 +201,17 @@ fn site(w: &mut Writer, site: &GuideSite) {
     schedule(w, &site.hours);
 }
 
-fn read_site(r: &mut Reader<'_>) -> Read<GuideSite> {
-    Ok(GuideSite {
-        id: r.text()?,
-        channels: r.list()?,
-        position: read_position(r)?,
-        address: r.text()?,
-        phone: r.text()?,
-        accepts: r.list()?,
-        refuses: r.list()?,
-        hours: read_schedule(r)?,
-    })
+fn read_site(r: &mut Reader<'_>) -> GuideSite {
+    GuideSite {
+        id: r.text(),
+        channels: r.list(),
+        position: read_position(r),
+        address: r.text(),
+        phone: r.text(),
+        accepts: r.list(),
+        refuses: r.list(),
+        hours: read_schedule(r),
+    }
 }
 
 fn schedule(w: &mut Writer, hours: &Schedule) {
@@ -245,23 +233,21 @@ fn schedule(w: &mut Writer, hours: &Schedule) {
     });
 }
 
-fn read_schedule(r: &mut Reader<'_>) -> Read<Schedule> {
-    Ok(Schedule {
-        stated: r.text()?,
-        comment: r.text()?,
-        first: r.signed()?,
-        days: read_all(r, |r| {
-            read_all(r, |r| Ok(crate::hours::Span(r.small()?, r.small()?, r.flags(1)? == 1)))
-        })?,
-        weeks: read_all(r, |r| {
-            let count = r.small()?;
+fn read_schedule(r: &mut Reader<'_>) -> Schedule {
+    Schedule {
+        stated: r.text(),
+        comment: r.text(),
+        first: r.signed(),
+        days: r.all(|r| r.all(|r| crate::hours::Span(r.small(), r.small(), r.flag()))),
+        weeks: r.all(|r| {
+            let count = r.small();
             let mut week = [0_u8; 7];
             for day in &mut week {
-                *day = u8::try_from(r.small()?).map_err(|_| r.damaged())?;
+                *day = r.byte();
             }
-            Ok((count, week))
-        })?,
-    })
+            (count, week)
+        }),
+    }
 }
 
 fn variable(w: &mut Writer, variable: &Variable) {
@@ -278,18 +264,16 @@ fn variable(w: &mut Writer, variable: &Variable) {
     write_all(w, &variable.weights, |w, weight| w.number(u64::from(*weight)));
 }
 
-fn read_variable(r: &mut Reader<'_>) -> Read<Variable> {
-    let (fact, measured, values) = (r.text()?, r.flags(1)? == 1, r.list()?);
-    let cuts = read_all(r, |r| {
-        Ok(Cut {
-            at: r.signed()?,
-            below: r.flags(1)? == 1,
-            stated: r.text()?,
-            aside: Aside { like: r.maybe()?, per: r.maybe()? },
-        })
-    })?;
-    let weights = read_all(r, |r| r.medium())?;
-    Ok(Variable { fact, values, cuts, measured, weights })
+fn read_variable(r: &mut Reader<'_>) -> Variable {
+    let (fact, measured, values) = (r.text(), r.flag(), r.list());
+    let cuts = r.all(|r| Cut {
+        at: r.signed(),
+        below: r.flag(),
+        stated: r.text(),
+        aside: Aside { like: r.maybe(), per: r.maybe() },
+    });
+    let weights = r.all(|r| r.medium());
+    Variable { fact, values, cuts, measured, weights }
 }
 
 fn outcome(w: &mut Writer, outcome: &Outcome) {
@@ -306,28 +290,29 @@ fn outcome(w: &mut Writer, outcome: &Outcome) {
     w.flags(&[outcome.temporary, outcome.closed_list, outcome.acknowledged]);
 }
 
-fn read_outcome(r: &mut Reader<'_>) -> Read<Outcome> {
-    let verdict = r.size()?;
+fn read_outcome(r: &mut Reader<'_>) -> Outcome {
+    let verdict = VERDICTS.get(r.size()).copied();
     let mut outcome = Outcome {
-        verdict: VERDICTS.get(verdict).copied().ok_or(r.damaged())?,
-        stream: r.maybe()?,
-        channel: r.maybe()?,
-        also: r.list()?,
-        rules: r.list()?,
+        verdict: verdict.unwrap_or_default(),
+        stream: r.maybe(),
+        channel: r.maybe(),
+        also: r.list(),
+        rules: r.list(),
         ..Outcome::default()
     };
-    outcome.tier = match r.size()?.checked_sub(1) {
-        None => None,
-        Some(at) => Some(Tier::ALL.get(at).copied().ok_or(r.damaged())?),
-    };
-    outcome.hazard = r.maybe()?;
-    outcome.steps = r.list()?;
-    outcome.banned = r.list()?;
-    outcome.reason = r.maybe()?;
-    let flags = r.flags(3)?;
+    let tier = r.size();
+    outcome.tier = tier.checked_sub(1).and_then(|at| Tier::ALL.get(at)).copied();
+    if verdict.is_none() || tier > Tier::ALL.len() {
+        r.damaged();
+    }
+    outcome.hazard = r.maybe();
+    outcome.steps = r.list();
+    outcome.banned = r.list();
+    outcome.reason = r.maybe();
+    let flags = r.flags(3);
     (outcome.temporary, outcome.closed_list, outcome.acknowledged) =
         (flags & 1 != 0, flags & 2 != 0, flags & 4 != 0);
-    Ok(outcome)
+    outcome
 }
 
 /// A reference as seen from the node `from`, before which all that it leads to stands: 0 for a case
@@ -340,51 +325,41 @@ fn reference(w: &mut Writer, to: Ref, from: usize) {
     }
 }
 
-fn read_reference(r: &mut Reader<'_>, from: usize, outcomes: usize) -> Read<Ref> {
-    let number = r.size()?;
-    match (number % 2, number / 2) {
-        (1, outcome) if outcome < outcomes => Ok(terminal(outcome)),
-        (0, 0) => Ok(IMPOSSIBLE),
-        (0, back) => {
-            let at = from.checked_sub(back).and_then(|at| Ref::try_from(at).ok()).filter(|at| is_node(*at));
-            at.ok_or(r.damaged())
-        }
-        _ => Err(r.damaged()),
-    }
+fn read_reference(r: &mut Reader<'_>, from: usize, outcomes: usize) -> Ref {
+    let number = r.size();
+    let read = match (number % 2, number / 2) {
+        (1, outcome) => (outcome < outcomes).then(|| terminal(outcome)),
+        (_, 0) => Some(IMPOSSIBLE),
+        (_, back) => from.checked_sub(back).and_then(|at| Ref::try_from(at).ok()).filter(|at| is_node(*at)),
+    };
+    read.unwrap_or_else(|| {
+        r.damaged();
+        IMPOSSIBLE
+    })
 }
 
-fn read_node(r: &mut Reader<'_>, before: &Guide) -> Read<Node> {
-    let variable = r.small()?;
-    if usize::from(variable) >= before.variables.len() {
-        return Err(r.damaged());
+fn read_node(r: &mut Reader<'_>, before: &Guide) -> Node {
+    let variable = r.small();
+    let children = r.all(|r| read_reference(r, before.nodes.len(), before.outcomes.len()));
+    // Variables are tested in order along every way down.
+    let later = |child: &Ref| before.node(*child).is_none_or(|below| below.variable > variable);
+    if usize::from(variable) >= before.variables.len() || !children.iter().all(later) {
+        r.damaged();
     }
-    let count = r.count()?;
-    let mut children = Vec::with_capacity(count);
-    for _ in 0..count {
-        let child = read_reference(r, before.nodes.len(), before.outcomes.len())?;
-        // Variables are tested in order along every way down.
-        if before.node(child).is_some_and(|below| below.variable <= variable) {
-            return Err(r.damaged());
-        }
-        children.push(child);
-    }
-    Ok(Node { variable, children })
+    Node { variable, children }
 }
 
-fn item(w: &mut Writer, item: &GuideItem) {
+/// An item, and how many nodes there are.
+fn item(w: &mut Writer, item: &GuideItem, nodes: usize) {
     w.text(&item.id);
     w.text(&item.category);
     w.text(&item.pictogram);
     w.number(u64::from(item.common));
     w.flags(&[item.often_wrong]);
-    write_all(w, &item.subjects, |w, subject| {
+    w.size(item.subjects.len());
+    for subject in &item.subjects {
         w.maybe(subject.part.as_deref());
-        // Seen from before the first node, a node's own place.
-        match as_terminal(subject.root) {
-            Some(outcome) => w.size(2 * outcome + 1),
-            None if is_node(subject.root) => w.size(2 * (subject.root as usize + 1)),
-            None => w.size(0),
-        }
+        reference(w, subject.root, nodes);
         write_all(w, &subject.open, |w, open| {
             w.number(u64::from(open.variable));
             w.number(u64::from(open.assumed));
@@ -393,32 +368,29 @@ fn item(w: &mut Writer, item: &GuideItem) {
                 w.number(u64::from(*weight));
             });
         });
-    });
+    }
 }
 
-fn read_item(r: &mut Reader<'_>, before: &Guide) -> Read<GuideItem> {
-    let (id, category, pictogram) = (r.text()?, r.text()?, r.text()?);
-    let (common, often_wrong) = (r.medium()?, r.flags(1)? == 1);
-    let count = r.count()?;
-    let mut subjects = Vec::with_capacity(count);
-    for _ in 0..count {
-        let part = r.maybe()?;
-        let number = r.size()?;
-        let root = match (number % 2, number / 2) {
-            (1, outcome) if outcome < before.outcomes.len() => terminal(outcome),
-            (0, 0) => IMPOSSIBLE,
-            (0, place) if place <= before.nodes.len() => Ref::try_from(place - 1).map_err(|_| r.damaged())?,
-            _ => return Err(r.damaged()),
-        };
-        let open = read_all(r, |r| {
-            let (variable, assumed) = (r.small()?, r.small()?);
-            let weights = read_all(r, |r| Ok((r.small()?, r.medium()?)))?;
-            Ok(OpenVariable { variable, weights, assumed })
-        })?;
-        if open.iter().any(|o| usize::from(o.variable) >= before.variables.len()) {
-            return Err(r.damaged());
-        }
-        subjects.push(Subject { part, root, open });
+fn read_item(r: &mut Reader<'_>, before: &Guide) -> GuideItem {
+    GuideItem {
+        id: r.text(),
+        category: r.text(),
+        pictogram: r.text(),
+        common: r.medium(),
+        often_wrong: r.flag(),
+        subjects: r.all(|r| Subject {
+            part: r.maybe(),
+            // Seen from behind the last node.
+            root: read_reference(r, before.nodes.len(), before.outcomes.len()),
+            open: r.all(|r| read_open(r, before)),
+        }),
     }
-    Ok(GuideItem { id, category, pictogram, common, often_wrong, subjects })
+}
+
+fn read_open(r: &mut Reader<'_>, before: &Guide) -> OpenVariable {
+    let (variable, assumed) = (r.small(), r.small());
+    if usize::from(variable) >= before.variables.len() {
+        r.damaged();
+    }
+    OpenVariable { variable, assumed, weights: r.all(|r| (r.small(), r.medium())) }
 }

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use super::bytes::{PackProblem, Read, Reader, Writer};
+use super::bytes::{PackProblem, Reader, Writer};
 use crate::guide::Guide;
 use crate::words::LanguagePack;
 
@@ -47,34 +47,36 @@ impl PackedWords {
     /// # Errors
     /// Says why the bytes are not the words of this guide; see [`PackProblem`].
     pub fn from_bytes(bytes: &[u8], guide: &Guide) -> Result<Self, PackProblem> {
-        let mut r = open(bytes, WORDS, guide)?;
+        let mut r = open(bytes, WORDS, guide);
         let mut pack = LanguagePack {
-            language: r.text()?,
-            source: r.text()?,
-            direction: r.text()?,
-            endonym: r.text()?,
-            unreviewed: r.flags(1)? == 1,
+            language: r.text(),
+            source: r.text(),
+            direction: r.text(),
+            endonym: r.text(),
+            unreviewed: r.flag(),
             ..LanguagePack::default()
         };
-        for _ in 0..r.count()? {
-            let (key, text) = (r.text()?, r.text()?);
+        for _ in 0..r.count() {
+            let (key, text) = (r.text(), r.text());
             pack.texts.insert(key, text);
         }
         for item in &guide.items {
-            let name = r.text()?;
+            let name = r.text();
             if !name.is_empty() {
                 pack.names.insert(item.id.clone(), vec![name]);
             }
         }
-        let messages = r.text()?;
-        r.finish()?;
-        Ok(Self { pack, messages })
+        let messages = r.text();
+        r.finish(Self { pack, messages })
     }
 }
 
-fn open<'b>(bytes: &'b [u8], kind: u8, guide: &Guide) -> Read<Reader<'b>> {
-    let mut r = Reader::open(bytes, kind)?;
-    if r.number()? == guide.items_mark() { Ok(r) } else { Err(PackProblem::OtherGuide) }
+fn open<'b>(bytes: &'b [u8], kind: u8, guide: &Guide) -> Reader<'b> {
+    let mut r = Reader::open(bytes, kind);
+    if r.number() != guide.items_mark() {
+        r.refuse(PackProblem::OtherGuide);
+    }
+    r
 }
 
 impl Guide {
@@ -94,15 +96,14 @@ impl Guide {
     /// # Errors
     /// Says why the bytes are not such words of this guide; see [`PackProblem`].
     pub fn search_words(&self, bytes: &[u8]) -> Result<BTreeMap<String, Vec<String>>, PackProblem> {
-        let mut r = open(bytes, SEARCH, self)?;
+        let mut r = open(bytes, SEARCH, self);
         let mut words = BTreeMap::new();
         for item in &self.items {
-            let own = r.list()?;
+            let own = r.list();
             if !own.is_empty() {
                 words.insert(item.id.clone(), own);
             }
         }
-        r.finish()?;
-        Ok(words)
+        r.finish(words)
     }
 }
