@@ -4,10 +4,9 @@
 use std::collections::BTreeMap;
 use std::sync::{Arc, RwLock};
 
-use chrono::NaiveDate;
 use guide_data::{
     Aside, Dimension, Ends, Guide, LanguagePack, Measure, Outcome, PackedWords, SearchIndex, ValueLabel,
-    dimension_of,
+    day_of, dimension_of,
 };
 use locales::{DateStyle, Lang, Messages, Quantity, Rounding, args, t};
 
@@ -33,6 +32,7 @@ const MOST_RESULTS: usize = 10;
 
 impl Words {
     /// Words whose messages are still to be read.
+    #[cfg(feature = "desk")]
     pub(crate) fn new(pack: LanguagePack, guide: &Guide) -> Self {
         let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
         let (messages, _) = Messages::from_ftl(reader(&pack, guide), &sources);
@@ -52,6 +52,7 @@ impl Words {
     }
 
     /// The same messages over a draft's own texts and item names.
+    #[cfg(feature = "desk")]
     pub(crate) fn over(
         &self,
         texts: BTreeMap<String, String>,
@@ -86,11 +87,13 @@ impl Words {
     }
 
     /// The same words for what the app shares with the command line.
+    #[cfg(feature = "desk")]
     pub(crate) fn shared(&self) -> lidleaf::Words<'_> {
         lidleaf::Words { messages: &self.messages, pack: &self.pack }
     }
 
     /// Whether both say the same.
+    #[cfg(feature = "desk")]
     pub(crate) fn same(&self, other: &Self) -> bool {
         Arc::ptr_eq(&self.messages, &other.messages)
             && self.indexed == other.indexed
@@ -210,8 +213,7 @@ impl Words {
             let style = if fact == "time-of-year" { DateStyle::DayMonth } else { DateStyle::Long };
             let words =
                 if fact == "time-of-year" { format!("2024-{}", stated.trim()) } else { stated.to_owned() };
-            let day = words.trim().parse::<NaiveDate>();
-            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, style));
+            return day_of(&words).map_or_else(|| stated.to_owned(), |day| self.messages.date(day, style));
         };
         let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
         let quantity = match dimension {

@@ -31,6 +31,10 @@ pub(crate) struct Published {
 const MESSAGES: &str = "locales/";
 /// The app's description for a phone's home screen, filled in with the program's name.
 const MANIFEST: &str = "manifest.webmanifest";
+/// The resident's page; what in it is told the languages, and what gives way to the first screen.
+const PAGE: &str = "index.html";
+const PLACE: &str = "<div id=\"app\"";
+const STARTING: &str = "<p class=\"starting\" aria-hidden=\"true\"></p>";
 
 /// Writes a checked program's folder. Nothing is written before everything is ready.
 pub(crate) fn publish(
@@ -48,6 +52,9 @@ pub(crate) fn publish(
     add_data(&mut files, program, catalog, checked);
     if let Some(manifest) = files.get_mut(MANIFEST) {
         fill_manifest(manifest, program);
+    }
+    if let Some(page) = files.get_mut(PAGE) {
+        fill_page(page, program);
     }
     let version = list::version(&files);
     let listed = list::write(&files, &version);
@@ -111,4 +118,50 @@ fn fill_manifest(manifest: &mut Vec<u8>, program: &Program) {
     fields.insert("lang".to_owned(), lang.tag().into());
     fields.insert("dir".to_owned(), lang.direction().html().into());
     *manifest = crate::run::pretty(&fields).into_bytes();
+}
+
+/// Puts what the program will draw first into the page itself: it is read while the program is still on
+/// its way, and nothing moves when that takes its place.
+fn fill_page(page: &mut Vec<u8>, program: &Program) {
+    let lang: Lang = program.source_language.parse().unwrap_or_default();
+    let label = locales::bundled(&lang).t("search-label", &locales::args!());
+    let name = program.name.get(&program.source_language).unwrap_or_default();
+    let first = format!(
+        "<div lang=\"{}\" dir=\"{}\"><header class=\"lid\"><p class=\"brand\">\
+         <svg viewBox=\"0 0 32 32\" aria-hidden=\"true\"><use href=\"icons.svg#lidleaf\"></use></svg><span>{}</span></p></header>\
+         <main class=\"starting\"><div class=\"search\"><h1>{}</h1></div></main></div>",
+        lang.tag(),
+        lang.direction().html(),
+        escaped(name),
+        escaped(&label),
+    );
+    if let Ok(text) = std::str::from_utf8(page) {
+        let mut languages = program.languages.clone();
+        languages.sort_by_key(|language| *language != program.source_language);
+        let place = format!("{PLACE} data-languages=\"{}\"", escaped(&languages.join(" ")));
+        *page = text.replacen(STARTING, &first, 1).replacen(PLACE, &place, 1).into_bytes();
+    }
+}
+
+/// A text as HTML writes it.
+fn escaped(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_page_has_the_place_for_its_first_screen() {
+        let page = include_str!("../../app/static/index.html");
+        let mut filled = page.as_bytes().to_vec();
+        let mut program = Program::blank("en");
+        program.name = guide_data::Text::of("en", "Fish & <chips>");
+        fill_page(&mut filled, &program);
+        let filled = String::from_utf8(filled).unwrap();
+        assert!(filled.contains("<span>Fish &amp; &lt;chips&gt;</span>"), "{filled}");
+        assert!(filled.contains("<div id=\"app\" data-languages=\"en\">"), "{filled}");
+        assert!(!filled.contains(STARTING) && filled.ends_with("</html>\n"));
+    }
 }

@@ -105,6 +105,11 @@ fn the_guide_and_its_words_can_be_read_back() {
             panic!("{tag}: a phone comes to say \"{missing}\" and has not got it");
         }
     }
+    let page = std::str::from_utf8(&files["index.html"]).unwrap();
+    let label = locales::bundled(&locales::Lang::default()).t("search-label", &locales::args!());
+    for part in [program.name.get("en").unwrap(), &label] {
+        assert!(page.contains(part), "the page says \"{part}\" before its program is there");
+    }
     let manifest = json(&files, "manifest.webmanifest");
     assert_eq!(manifest["name"].as_str(), program.name.get("en"));
     assert_eq!((&manifest["lang"], &manifest["dir"]), (&"en".into(), &"ltr".into()));

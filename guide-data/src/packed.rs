@@ -6,7 +6,7 @@
 //! # Format
 //! | bytes | what |
 //! |---|---|
-//! | 4 | `LIDL` |
+//! | 4 | `LID` and a zero |
 //! | 1 | `G` a guide, `W` the words of a language, `S` other words to search by |
 //! | 1 | [`VERSION`] |
 //! | 8 | a checksum of all that follows (FNV-1a, 64 bits, little-endian): it tells damage, not malice |

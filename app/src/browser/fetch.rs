@@ -1,5 +1,6 @@
 //! Reading the guide's own files. Nothing else is ever requested.
 
+#[cfg(feature = "desk")]
 use serde::de::DeserializeOwned;
 use wasm_bindgen::JsCast as _;
 use wasm_bindgen_futures::JsFuture;
@@ -44,6 +45,7 @@ pub(crate) async fn fetch_bytes(path: &str) -> Result<Vec<u8>, FetchProblem> {
 }
 
 /// Reads a file of the published folder as text; the path is relative to the page.
+#[cfg(feature = "desk")]
 pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {
     let text = fetch(path).await?.text().map_err(|_| FetchProblem::Broken)?;
     let text = JsFuture::from(text).await.map_err(|_| FetchProblem::Unreachable)?;
@@ -51,6 +53,7 @@ pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {
 }
 
 /// Reads a JSON file of the published folder.
+#[cfg(feature = "desk")]
 pub(crate) async fn fetch_json<T: DeserializeOwned>(path: &str) -> Result<T, FetchProblem> {
     let text = fetch_text(path).await?;
     serde_json::from_str(&text).map_err(|_| FetchProblem::Broken)

@@ -5,14 +5,15 @@ use web_sys::{Element, HtmlElement};
 
 use crate::resident::Html;
 
-/// Brings a text into the form [`guide_data::fold`] wants, which is the browser's own NFKD.
+/// Brings a text into the form in which names are compared. The browser decomposes it and puts it in
+/// lower case: it has the tables for that.
 pub(crate) fn fold(text: &str) -> String {
-    // Most names need no help of the browser's.
+    // Most names need no help.
     if text.is_ascii() {
-        return guide_data::fold(text);
+        return guide_data::fold_lower(text.bytes().map(|b| char::from(b.to_ascii_lowercase())));
     }
-    let decomposed = js_sys::JsString::from(text).normalize("NFKD");
-    guide_data::fold(&String::from(decomposed))
+    let folded = js_sys::JsString::from(text).normalize("NFKD").to_lower_case();
+    guide_data::fold_lower(String::from(folded).chars())
 }
 
 /// The address's fragment, without `#`, percent-decoded; a broken one is taken as it is.

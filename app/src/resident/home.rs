@@ -1,5 +1,6 @@
 //! The start: search, recent and common items, categories; and the items of one category.
 
+use guide_data::sort_by;
 use guide_data::standard::CATEGORIES;
 use locales::t;
 
@@ -61,9 +62,10 @@ fn browse(out: &mut Html, state: &State) {
     let recent: Vec<usize> = state.recent.iter().filter_map(|id| guide.item_index(id)).collect();
     let mut common: Vec<usize> = (0..guide.items.len()).filter(|at| !recent.contains(at)).collect();
     // What residents get wrong most comes first, then what they have most.
-    common.sort_by_key(|&at| {
+    let rank = |&at: &usize| {
         guide.items.get(at).map(|i| (!i.often_wrong, std::cmp::Reverse(i.common), i.id.as_str()))
-    });
+    };
+    sort_by(&mut common, |a, b| rank(a).cmp(&rank(b)));
     common.truncate(COMMON);
     list(out, state, "recent", &t!(m, "home-recent"), recent);
     list(out, state, "common", &t!(m, "home-common"), common);
@@ -96,7 +98,7 @@ pub(crate) fn category(out: &mut Html, state: &State, id: &str) -> bool {
     let all = state.guide.items.iter().enumerate().filter(|(_, item)| item.category == id);
     let mut items: Vec<(String, usize)> =
         all.map(|(at, item)| (browser::fold(&state.words.item(&item.id)), at)).collect();
-    items.sort();
+    sort_by(&mut items, Ord::cmp);
     bar(out, state, &state.words.say(&format!("category-{id}")), of_category(id));
     out.markup("<ul class=\"items\">");
     item_links(out, state, items.into_iter().map(|(_, at)| at));

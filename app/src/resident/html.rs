@@ -11,11 +11,13 @@ pub(crate) struct Html(String);
 
 impl Html {
     /// Adds markup of ours.
+    #[inline(never)]
     pub(crate) fn markup(&mut self, own: &'static str) {
         self.0.push_str(own);
     }
 
     /// Adds a text, for an element's content or a quoted attribute.
+    #[inline(never)]
     pub(crate) fn text(&mut self, text: &str) {
         for c in text.chars() {
             match c {
