@@ -1,7 +1,8 @@
 //! Finding items by what people type: names, other names, misspellings, words in any order,
 //! compound words written apart or together, any script.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
+use std::sync::{Arc, Mutex};
 
 use crate::order::sort_by;
 
@@ -35,6 +36,25 @@ struct Word {
 pub struct SearchIndex {
     names: Vec<Name>,
     words: Vec<Word>,
+    met: Met,
+}
+
+/// What the latest words that were typed met. Who types a query letter by letter changes its last word
+/// only, so that what all words before it meet need not be found again at every letter.
+#[derive(Debug, Default)]
+struct Met(Mutex<VecDeque<Typed>>);
+
+/// A typed word and whether it may be unfinished, with the words it meets and how well.
+type Typed = (Vec<char>, bool, Arc<[(usize, f32)]>);
+
+/// How many are remembered: more than the words and pairs of most queries.
+const REMEMBERED: usize = 16;
+
+impl Clone for Met {
+    /// A copy of an index remembers nothing: it would come to the same.
+    fn clone(&self) -> Self {
+        Self::default()
+    }
 }
 
 /// A found item.
@@ -265,9 +285,8 @@ impl SearchIndex {
         let single = query.iter().enumerate().map(|(at, w)| (at, 1, w.clone(), at == last));
         let pairs = query.windows(2).enumerate().map(|(at, w)| (at, 2, w.concat(), at + 1 == last));
         for (at, query_words, letters, unfinished) in single.chain(pairs) {
-            let own = signs(&letters);
-            for word in &self.words {
-                let Some(quality) = quality(&letters, own, word, unfinished) else { continue };
+            for &(word, quality) in self.met_by(letters, unfinished).iter() {
+                let Some(word) = self.words.get(word) else { continue };
                 // It tells as much as the word that it most likely is.
                 for best in told.iter_mut().skip(at).take(query_words) {
                     if quality > best.0 || (quality - best.0).abs() < 1e-6 && word.weight > best.1 {
@@ -288,6 +307,29 @@ impl SearchIndex {
             }
         }
         (told.into_iter().map(|(_, weight)| weight).collect(), found)
+    }
+
+    /// The words that a typed word meets, and how well.
+    fn met_by(&self, letters: Vec<char>, unfinished: bool) -> Arc<[(usize, f32)]> {
+        // A lock is poisoned only by a panic while it is held, and nothing here panics.
+        let mut known = match self.met.0.lock() {
+            Ok(known) => known,
+            Err(poisoned) => poisoned.into_inner(),
+        };
+        if let Some((.., met)) = known.iter().find(|(l, u, _)| *u == unfinished && *l == letters) {
+            return met.clone();
+        }
+        let own = signs(&letters);
+        let words = self.words.iter().enumerate();
+        let met: Arc<[(usize, f32)]> = words
+            .filter_map(|(at, word)| Some((at, quality(&letters, own, word, unfinished)?)))
+            .collect::<Vec<_>>()
+            .into();
+        if known.len() >= REMEMBERED {
+            known.pop_front();
+        }
+        known.push_back((letters, unfinished, met.clone()));
+        met
     }
 
     /// Compares word by word, in any order: how much of what was typed the name answers, and how
@@ -578,6 +620,19 @@ mod tests {
         let long = "glass ".repeat(2000);
         assert_eq!(first(&["Glass jar"], &long), Some(0));
         assert_eq!(first(&["Glass jar"], &format!("glass jar{}", " ".repeat(10_000))), Some(0));
+    }
+
+    #[test]
+    fn a_letter_more_finds_the_same_as_typing_anew() {
+        let names = ["Milk jug", "Pizza box", "Aluminium foil", "Cereal box", "Glass jar", "Egg carton"];
+        let index = || SearchIndex::build(names.iter().enumerate().map(|(i, n)| (i, fold(n), true, 10)));
+        let typing = index();
+        for whole in ["egg carton box piza", "aluminum foil glass jar milk cereal box egg carton jug pizza"] {
+            for end in 1..=whole.len() {
+                let query = &whole[..end];
+                assert_eq!(typing.find(query, 10), index().find(query, 10), "{query}");
+            }
+        }
     }
 
     #[test]

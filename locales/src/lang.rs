@@ -157,7 +157,7 @@ impl Lang {
         let language = subtags.next().filter(|s| matches!(s.len(), 2 | 3 | 5..=8) && is_letters(s))?;
         let mut read = Self { language: language.to_ascii_lowercase(), ..Self::default() };
         read.script = subtags.next_if(|s| s.len() == 4 && is_letters(s)).map(|s| {
-            let (first, rest) = s.split_at(1);
+            let (first, rest) = s.split_at_checked(1).unwrap_or_default();
             first.to_ascii_uppercase() + &rest.to_ascii_lowercase()
         });
         read.region = subtags.next_if(|s| is_region(s)).map(str::to_ascii_uppercase);

@@ -214,7 +214,8 @@ fn next_piece<'m>(rest: &mut &'m str, depth: usize) -> Option<Piece<'m>> {
 
 /// Takes the text up to the next mark.
 fn take_text<'m>(rest: &mut &'m str) -> &'m str {
-    let (text, after) = rest.split_at(rest.find(MARKS).unwrap_or(rest.len()));
+    let end = rest.find(MARKS).unwrap_or(rest.len());
+    let (text, after) = rest.split_at_checked(end).unwrap_or((rest, ""));
     *rest = after;
     text
 }
