@@ -1,15 +1,16 @@
 //! Lidleaf's app: the resident's page, the coordinator's page, and the worker that prints.
 //!
 //! One crate, three programs (`src/bin`), so that what the resident downloads carries no authoring
-//! and no printing. Everything they need at run time is a file beside the page:
+//! and no printing; the resident's is built without the feature `desk`, to which all of that belongs.
+//! Everything they need at run time is a file beside the page:
 //!
 //! | file | for |
 //! |---|---|
 //! | `index.html`, `resident-start.js`, `pkg/resident*` | the resident |
 //! | `coordinator.html`, `coordinator-start.js`, `pkg/coordinator*` | the coordinator |
 //! | `print-worker.js`, `pkg/print_worker*`, `fonts/` | the print worker, loaded when a sheet is made |
-//! | `data/guide.json`, `data/lang/<tag>.json` | the guide and its words |
-//! | `data/words/<tag>.json` | other words to search by, fetched once a guide can answer |
+//! | `data/guide.txt`, `data/lang/<tag>.txt` | the guide and its words, as `guide_data::packed` has them |
+//! | `data/words/<tag>.txt` | other words to search by, fetched once a guide can answer |
 //! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
 //! | `sw.js`, `files.json` | keeping all of it for use without a network |
 //! | `app.css`, `desk.css`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
@@ -48,17 +49,33 @@
 //! `#compare-file`, `#compare-count`, `#compare-newer`, `#compare-notice`, `#compare-copy`,
 //! `#compare-download`, `#compare-close`. After a panic: `#recover`, `#recover-reload`, `#recover-download`.
 
-#![expect(
-    unreachable_pub,
-    reason = "the component macro writes public items whatever visibility is asked for"
+#![cfg_attr(
+    feature = "desk",
+    expect(
+        unreachable_pub,
+        reason = "the component macro writes public items whatever visibility is asked for"
+    )
+)]
+#![cfg_attr(
+    not(feature = "desk"),
+    allow(
+        dead_code,
+        unused_imports,
+        reason = "the coordinator's page uses more of the screens than the resident's"
+    )
 )]
 
 mod address;
 mod browser;
+#[cfg(feature = "desk")]
 mod coordinator;
+#[cfg(feature = "desk")]
 mod printing;
 mod resident;
+#[cfg(feature = "desk")]
 mod store;
+#[cfg(feature = "desk")]
+mod timings;
 mod words;
 
 /// Starts the resident's page.
@@ -67,11 +84,19 @@ pub fn resident() {
 }
 
 /// Starts the coordinator's page.
+#[cfg(feature = "desk")]
 pub fn coordinator() {
     coordinator::start();
 }
 
 /// Starts the print worker.
+#[cfg(feature = "desk")]
 pub fn print_worker() {
     printing::start();
+}
+
+/// Measures what a browser takes, and writes it into the page.
+#[cfg(feature = "desk")]
+pub fn timings() {
+    timings::run();
 }

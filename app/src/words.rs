@@ -4,9 +4,9 @@
 use std::collections::BTreeMap;
 use std::sync::{Arc, RwLock};
 
-use chrono::NaiveDate;
 use guide_data::{
-    Aside, Dimension, Ends, Guide, LanguagePack, Measure, Outcome, SearchIndex, ValueLabel, dimension_of,
+    Aside, Dimension, Ends, Guide, LanguagePack, Measure, Outcome, PackedWords, SearchIndex, ValueLabel,
+    day_of, dimension_of,
 };
 use locales::{DateStyle, Lang, Messages, Quantity, Rounding, args, t};
 
@@ -31,20 +31,28 @@ const LONGEST_QUERY: usize = 80;
 const MOST_RESULTS: usize = 10;
 
 impl Words {
-    /// Reads a language's pack for a guide.
+    /// Words whose messages are still to be read.
+    #[cfg(feature = "desk")]
     pub(crate) fn new(pack: LanguagePack, guide: &Guide) -> Self {
         let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
-        let lang: Lang = pack.language.parse().unwrap_or_default();
-        // A region decides clock, units and number symbols. A guide is of one place, so the region
-        // of its source language, when it states one, is the readers' region in every language.
-        let place: Lang = guide.source_language.parse().unwrap_or_default();
-        let region = lang.region().or(place.region()).unwrap_or("US").to_owned();
-        let (messages, _) = Messages::from_ftl(lang.with_region(&region), &sources);
+        let (messages, _) = Messages::from_ftl(reader(&pack, guide), &sources);
+        Self::over_messages(messages, pack, guide)
+    }
+
+    /// Words as phones are sent them; `None` when the messages are damaged.
+    pub(crate) fn read(packed: PackedWords, guide: &Guide) -> Option<Self> {
+        let PackedWords { pack, messages } = packed;
+        let messages = Messages::from_packed(reader(&pack, guide), &messages)?;
+        Some(Self::over_messages(messages, pack, guide))
+    }
+
+    fn over_messages(messages: Messages, pack: LanguagePack, guide: &Guide) -> Self {
         let (index, indexed) = index(&pack, guide);
         Self { messages: Arc::new(messages), pack: Arc::new(pack), index, indexed }
     }
 
     /// The same messages over a draft's own texts and item names.
+    #[cfg(feature = "desk")]
     pub(crate) fn over(
         &self,
         texts: BTreeMap<String, String>,
@@ -79,11 +87,13 @@ impl Words {
     }
 
     /// The same words for what the app shares with the command line.
+    #[cfg(feature = "desk")]
     pub(crate) fn shared(&self) -> lidleaf::Words<'_> {
         lidleaf::Words { messages: &self.messages, pack: &self.pack }
     }
 
     /// Whether both say the same.
+    #[cfg(feature = "desk")]
     pub(crate) fn same(&self, other: &Self) -> bool {
         Arc::ptr_eq(&self.messages, &other.messages)
             && self.indexed == other.indexed
@@ -203,8 +213,7 @@ impl Words {
             let style = if fact == "time-of-year" { DateStyle::DayMonth } else { DateStyle::Long };
             let words =
                 if fact == "time-of-year" { format!("2024-{}", stated.trim()) } else { stated.to_owned() };
-            let day = words.trim().parse::<NaiveDate>();
-            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, style));
+            return day_of(&words).map_or_else(|| stated.to_owned(), |day| self.messages.date(day, style));
         };
         let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
         let quantity = match dimension {
@@ -244,6 +253,16 @@ impl Words {
         let Ok(index) = self.index.read().map(|index| index.clone()) else { return Vec::new() };
         index.find(&browser::fold(&typed), MOST_RESULTS).into_iter().map(|hit| hit.item).collect()
     }
+}
+
+/// The language of a pack's readers. A region decides clock, units and number symbols. A guide is of one
+/// place, so the region of its source language, when it states one, is the readers' region in every
+/// language.
+fn reader(pack: &LanguagePack, guide: &Guide) -> Lang {
+    let lang: Lang = pack.language.parse().unwrap_or_default();
+    let place: Lang = guide.source_language.parse().unwrap_or_default();
+    let region = lang.region().or(place.region()).unwrap_or("US").to_owned();
+    lang.with_region(&region)
 }
 
 type Index = (Arc<RwLock<Arc<SearchIndex>>>, Arc<Vec<String>>);

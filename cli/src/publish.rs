@@ -12,14 +12,14 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 use chrono::NaiveDate;
-use guide_data::{Catalog, Checked, LanguagePack, Program};
+use guide_data::{Catalog, Checked, Program};
 use locales::Lang;
 use serde_json::Value;
 
 use crate::exit::Exit;
 use crate::problem::{Outcome, Problem};
 
-use words::coordinator_pack;
+use words::{coordinator_pack, packed_words};
 pub(crate) use words::{desk_messages, language_pack};
 
 /// What was published.
@@ -31,11 +31,14 @@ pub(crate) struct Published {
 
 /// The app's copy of the message files: a published folder carries them in its packs instead.
 const MESSAGES: &str = "locales/";
-/// The page a visitor opens first, and the end of what it shows where nothing runs.
-const FIRST_PAGE: &str = "index.html";
-const NOTHING_RUNS: &str = "</noscript>";
 /// The app's description for a phone's home screen, filled in with the program's name.
 const MANIFEST: &str = "manifest.webmanifest";
+/// The resident's page; what in it is told the languages, and what gives way to the first screen.
+const PAGE: &str = "index.html";
+const PLACE: &str = "<div id=\"app\"";
+const STARTING: &str = "<p class=\"starting\" aria-hidden=\"true\"></p>";
+/// The end of what it shows where nothing runs.
+const NOTHING_RUNS: &str = "</noscript>";
 
 /// Writes a checked program's folder. Nothing is written before everything is ready.
 pub(crate) fn publish(
@@ -55,6 +58,9 @@ pub(crate) fn publish(
     add_pages(&mut files, program, catalog, checked, today);
     if let Some(manifest) = files.get_mut(MANIFEST) {
         fill_manifest(manifest, program);
+    }
+    if let Some(page) = files.get_mut(PAGE) {
+        fill_page(page, program);
     }
     let version = list::version(&files);
     let listed = list::write(&files, &version);
@@ -80,24 +86,23 @@ fn apart(app: &Path, out: &Path) -> Outcome<()> {
 fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, checked: &Checked) {
     let mut guide = checked.guide.clone();
     guide.fill_hours(program);
-    // Which item is asked about is never a question: the list of them stands in the guide once.
-    for variable in guide.variables.iter_mut().filter(|v| v.fact == "item") {
-        variable.values.clear();
-    }
-    files.insert("data/guide.json".to_owned(), list::json(&guide));
+    // What phones read is bytes, and named as text all the same: hosts that compress what they send choose
+    // by the name, and leave out what they have never heard of.
+    files.insert("data/guide.txt".to_owned(), guide.to_bytes());
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));
     for language in &program.languages {
-        let mut pack: LanguagePack = language_pack(program, catalog, language);
+        let mut packed = packed_words(program, catalog, &guide, language);
         // A phone can answer with the names alone; other words to search by come right after them.
-        let others: BTreeMap<String, Vec<String>> = pack
+        let others: BTreeMap<String, Vec<String>> = packed
+            .pack
             .names
             .iter_mut()
             .filter(|(_, names)| names.len() > 1)
             .map(|(item, names)| (item.clone(), names.split_off(1)))
             .collect();
-        files.insert(format!("data/lang/{language}.json"), list::json(&pack));
-        files.insert(format!("data/words/{language}.json"), list::json(&others));
+        files.insert(format!("data/lang/{language}.txt"), packed.to_bytes(&guide));
+        files.insert(format!("data/words/{language}.txt"), guide.search_words_to_bytes(&others));
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
     for language in locales::supported() {
@@ -117,7 +122,7 @@ fn add_pages(
     let mut guide = checked.guide.clone();
     guide.fill_hours(program);
     files.extend(pages::write(program, catalog, &guide, today));
-    if let Some(first) = files.get_mut(FIRST_PAGE)
+    if let Some(first) = files.get_mut(PAGE)
         && let Ok(text) = std::str::from_utf8(first)
         && let Some(at) = text.rfind(NOTHING_RUNS)
     {
@@ -139,4 +144,50 @@ fn fill_manifest(manifest: &mut Vec<u8>, program: &Program) {
     fields.insert("lang".to_owned(), lang.tag().into());
     fields.insert("dir".to_owned(), lang.direction().html().into());
     *manifest = crate::run::pretty(&fields).into_bytes();
+}
+
+/// Puts what the program will draw first into the page itself: it is read while the program is still on
+/// its way, and nothing moves when that takes its place.
+fn fill_page(page: &mut Vec<u8>, program: &Program) {
+    let lang: Lang = program.source_language.parse().unwrap_or_default();
+    let label = locales::bundled(&lang).t("search-label", &locales::args!());
+    let name = program.name.get(&program.source_language).unwrap_or_default();
+    let first = format!(
+        "<div lang=\"{}\" dir=\"{}\"><header class=\"lid\"><p class=\"brand\">\
+         <svg viewBox=\"0 0 32 32\" aria-hidden=\"true\"><use href=\"icons.svg#lidleaf\"></use></svg><span>{}</span></p></header>\
+         <main class=\"starting\"><div class=\"search\"><h1>{}</h1></div></main></div>",
+        lang.tag(),
+        lang.direction().html(),
+        escaped(name),
+        escaped(&label),
+    );
+    if let Ok(text) = std::str::from_utf8(page) {
+        let mut languages = program.languages.clone();
+        languages.sort_by_key(|language| *language != program.source_language);
+        let place = format!("{PLACE} data-languages=\"{}\"", escaped(&languages.join(" ")));
+        *page = text.replacen(STARTING, &first, 1).replacen(PLACE, &place, 1).into_bytes();
+    }
+}
+
+/// A text as HTML writes it.
+fn escaped(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_page_has_the_place_for_its_first_screen() {
+        let page = include_str!("../../app/static/index.html");
+        let mut filled = page.as_bytes().to_vec();
+        let mut program = Program::blank("en");
+        program.name = guide_data::Text::of("en", "Fish & <chips>");
+        fill_page(&mut filled, &program);
+        let filled = String::from_utf8(filled).unwrap();
+        assert!(filled.contains("<span>Fish &amp; &lt;chips&gt;</span>"), "{filled}");
+        assert!(filled.contains("<div id=\"app\" data-languages=\"en\">"), "{filled}");
+        assert!(!filled.contains(STARTING) && filled.ends_with("</html>\n"));
+    }
 }

@@ -41,9 +41,9 @@ fn every_file_is_listed_with_its_hash_and_nothing_else_is() {
     for (path, group) in [
         ("index.html", "resident"),
         ("pkg/resident_bg.wasm", "resident"),
-        ("data/guide.json", "resident"),
-        ("data/lang/ar.json", "resident"),
-        ("data/words/ar.json", "resident"),
+        ("data/guide.txt", "resident"),
+        ("data/lang/ar.txt", "resident"),
+        ("data/words/ar.txt", "resident"),
         ("desk.css", "coordinator"),
         ("coordinator-start.js", "coordinator"),
         ("pkg/coordinator.js", "coordinator"),
@@ -73,7 +73,7 @@ fn the_same_program_makes_the_same_bytes_and_another_one_another_version() {
 fn the_guide_and_its_words_can_be_read_back() {
     let bench = Bench::new();
     let files = publish(&bench, "demo.json", "site");
-    let guide: guide_data::Guide = serde_json::from_slice(&files["data/guide.json"]).unwrap();
+    let guide = guide_data::Guide::from_bytes(&files["data/guide.txt"]).unwrap();
     assert!(guide.items.len() >= 120);
     let program = guide_data::Program::from_json(guide_data::demo_json()).unwrap();
     let stored = guide_data::Program::from_json(std::str::from_utf8(&files["data/program.json"]).unwrap());
@@ -85,8 +85,9 @@ fn the_guide_and_its_words_can_be_read_back() {
         assert_eq!(known, !stated.hours.is_empty(), "{}", site.id);
     }
     for tag in &program.languages {
-        let pack: guide_data::LanguagePack =
-            serde_json::from_slice(&files[&format!("data/lang/{tag}.json")]).unwrap();
+        let bytes = &files[&format!("data/lang/{tag}.txt")];
+        let guide_data::PackedWords { pack, messages } =
+            guide_data::PackedWords::from_bytes(bytes, &guide).unwrap();
         assert_eq!(&pack.language, tag);
         assert_eq!(pack.direction, if tag == "ar" { "rtl" } else { "ltr" });
         assert_eq!(pack.unreviewed, tag != "en", "{tag}");
@@ -94,20 +95,86 @@ fn the_guide_and_its_words_can_be_read_back() {
             let names = pack.names.get(&item.id).map(Vec::as_slice).unwrap_or_default();
             assert!(names.first().is_some_and(|name| !name.is_empty()), "{tag}: {} has no name", item.id);
         }
-        let others: std::collections::BTreeMap<String, Vec<String>> =
-            serde_json::from_slice(&files[&format!("data/words/{tag}.json")]).unwrap();
+        let others = guide.search_words(&files[&format!("data/words/{tag}.txt")]).unwrap();
         assert!(others.len() * 10 > guide.items.len() * 9, "{tag}: {} items have other words", others.len());
         assert!(pack.names.values().all(|names| names.len() == 1), "{tag}: other words come apart");
-        let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
-        let (messages, problems) = locales::Messages::from_ftl(tag.parse().unwrap(), &sources);
-        assert!(problems.is_empty(), "{tag}: {problems:?}");
+        let messages = locales::Messages::from_packed(tag.parse().unwrap(), &messages).unwrap();
         assert!(messages.has("verdict-yes") && messages.has("ask-soiling"), "{tag}");
         assert!(!messages.has("cli-help") && !messages.has("item-pizza-box"), "{tag}: too much for a phone");
+        for missing in missing(&guide, &pack, &messages) {
+            panic!("{tag}: a phone comes to say \"{missing}\" and has not got it");
+        }
+    }
+    let page = std::str::from_utf8(&files["index.html"]).unwrap();
+    let label = locales::bundled(&locales::Lang::default()).t("search-label", &locales::args!());
+    for part in [program.name.get("en").unwrap(), &label] {
+        assert!(page.contains(part), "the page says \"{part}\" before its program is there");
     }
     let manifest = json(&files, "manifest.webmanifest");
     assert_eq!(manifest["name"].as_str(), program.name.get("en"));
     assert_eq!((&manifest["lang"], &manifest["dir"]), (&"en".into(), &"ltr".into()));
     assert_eq!(manifest["start_url"], "./");
+}
+
+/// The words that some question or answer of the guide needs and a phone was not sent.
+fn missing(
+    guide: &guide_data::Guide,
+    pack: &guide_data::LanguagePack,
+    messages: &locales::Messages,
+) -> Vec<String> {
+    let mut missing = Vec::new();
+    let mut need = |key: String| {
+        let said = messages.t(&key, &locales::args!());
+        // A reference to what was not sent shows as its key in braces.
+        if !messages.has(&key) || said.contains("{-") || said.contains("{caution") {
+            missing.push(key);
+        }
+    };
+    for outcome in &guide.outcomes {
+        need(format!("verdict-{}", outcome.verdict.code()));
+        outcome.hazard.iter().for_each(|class| need(format!("caution-{class}")));
+        outcome.tier.iter().for_each(|tier| need(format!("tier-{}", tier.code())));
+        for step in outcome.steps.iter().filter(|step| !pack.texts.contains_key(&format!("step.{step}"))) {
+            need(format!("prep-{step}"));
+        }
+        let told = outcome.rules.first().is_some_and(|rule| pack.texts.contains_key(&format!("rule.{rule}")));
+        outcome.reason.iter().filter(|_| !told).for_each(|reason| need(format!("reason-{reason}")));
+    }
+    for item in 0..guide.items.len() {
+        let mut open = vec![guide_data::Known::default()];
+        while let Some(known) = open.pop() {
+            match guide.next(item, &known) {
+                Some(guide_data::Step::Ask(question)) => {
+                    let fact = &question.fact;
+                    need(format!("ask-{fact}"));
+                    need(format!("fact-{fact}"));
+                    for choice in &question.options {
+                        match &choice.label {
+                            guide_data::ValueLabel::Value(_) if fact == "zone" => {}
+                            guide_data::ValueLabel::Value(value) => need(format!("value-{fact}-{value}")),
+                            guide_data::ValueLabel::Range(ends) => {
+                                for aside in [&ends.low, &ends.high] {
+                                    aside.like.iter().for_each(|like| need(format!("like-{like}")));
+                                    aside.per.iter().for_each(|per| need(format!("per-{per}")));
+                                }
+                            }
+                        }
+                        open.push(known.clone().with(fact, choice.given.clone()));
+                    }
+                    open.push(known.with(fact, guide_data::Given::CannotTell));
+                }
+                Some(guide_data::Step::Answer(answer)) => {
+                    answer
+                        .parts
+                        .iter()
+                        .filter_map(|p| p.part.as_ref())
+                        .for_each(|p| need(format!("part-{p}")));
+                }
+                None => panic!("item {item} has neither question nor answer"),
+            }
+        }
+    }
+    missing
 }
 
 #[test]

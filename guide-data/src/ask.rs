@@ -296,7 +296,7 @@ impl Guide {
     fn time_of_year(&self, year: &Variable, known: &Known) -> Option<usize> {
         let day = match known.get("day") {
             Some(Given::Day(day)) => *day,
-            Some(Given::Stated(words)) => words.trim().parse().ok()?,
+            Some(Given::Stated(words)) => crate::domain::day_of(words)?,
             Some(Given::Interval(interval)) => {
                 let days = self.variables.iter().find(|v| v.fact == "day")?;
                 return year_days_of(days, *interval, year).first().copied();
@@ -585,18 +585,21 @@ impl<'a> Rest<'a> {
 
     /// The variables still tested, ascending.
     fn support(&self, roots: &[Ref]) -> Vec<u16> {
-        let mut seen = BTreeMap::new();
-        let mut found = BTreeMap::new();
+        let mut seen = vec![false; self.nodes.len()];
+        let mut found = vec![false; self.guide.variables.len()];
         let mut open = roots.to_vec();
         while let Some(at) = open.pop() {
             if let Some(node) = self.node(at)
-                && seen.insert(at, ()).is_none()
+                && let Some(seen) = seen.get_mut(at as usize)
+                && !std::mem::replace(seen, true)
             {
-                found.insert(node.variable, ());
+                if let Some(found) = found.get_mut(usize::from(node.variable)) {
+                    *found = true;
+                }
                 open.extend(&node.children);
             }
         }
-        found.into_keys().collect()
+        (0_u16..).zip(found).filter(|(_, found)| *found).map(|(variable, _)| variable).collect()
     }
 
     /// The best variable to ask next, with how many questions to expect; `None` when the answer

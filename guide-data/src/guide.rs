@@ -167,6 +167,13 @@ pub struct GuideItem {
     pub(crate) subjects: Vec<Subject>,
 }
 
+impl GuideItem {
+    /// The ids of its parts.
+    pub fn part_ids(&self) -> impl Iterator<Item = &str> {
+        self.subjects.iter().filter_map(|subject| subject.part.as_deref())
+    }
+}
+
 /// What one decision is about: an item or a part of it.
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub(crate) struct Subject {
@@ -302,6 +309,17 @@ impl Guide {
                 c.dwellings.is_empty() || dwelling.is_none_or(|d| c.dwellings.iter().any(|own| own == d))
             })
             .collect()
+    }
+
+    /// The variables that some item leaves open and its diagram tests.
+    pub fn asked_variables(&self) -> impl Iterator<Item = &Variable> {
+        let mut asked = vec![false; self.variables.len()];
+        for open in self.items.iter().flat_map(|item| &item.subjects).flat_map(|subject| &subject.open) {
+            if let Some(asked) = asked.get_mut(usize::from(open.variable)) {
+                *asked = true;
+            }
+        }
+        self.variables.iter().zip(asked).filter(|(_, asked)| *asked).map(|(variable, _)| variable)
     }
 
     /// The first day its rules were made for; days before it are answered all the same.

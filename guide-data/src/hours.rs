@@ -21,13 +21,13 @@ pub struct Schedule {
     #[serde(skip_serializing_if = "String::is_empty")]
     pub stated: String,
     /// The first Monday, in days since 1970-01-01.
-    first: i64,
+    pub(crate) first: i64,
     /// Different days: spans of minutes since midnight, ascending.
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    days: Vec<Vec<Span>>,
+    pub(crate) days: Vec<Vec<Span>>,
     /// Runs of weeks alike: how many, and the day of each weekday from Monday.
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    weeks: Vec<(u16, [u8; 7])>,
+    pub(crate) weeks: Vec<(u16, [u8; 7])>,
     /// A comment such as "by appointment".
     #[serde(skip_serializing_if = "String::is_empty")]
     pub comment: String,
@@ -35,7 +35,7 @@ pub struct Schedule {
 
 /// A part of a day: from minute, to minute, and whether it is open for certain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-struct Span(u16, u16, bool);
+pub(crate) struct Span(pub(crate) u16, pub(crate) u16, pub(crate) bool);
 
 /// Whether a site is open at some time.
 #[derive(Debug, Clone, PartialEq, Eq)]

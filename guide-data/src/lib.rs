@@ -18,6 +18,8 @@ mod fix;
 mod guide;
 mod hours;
 mod measure;
+mod order;
+pub mod packed;
 mod paths;
 mod place;
 mod printed;
@@ -43,7 +45,7 @@ pub use compare::{
     notice,
 };
 pub use condition::{Bounds, Condition, OneOf};
-pub use domain::{Aside, Cut, Variable, dimension_of};
+pub use domain::{Aside, Cut, Variable, day_of, dimension_of};
 #[cfg(feature = "schema")]
 pub use envelope::program_schema;
 pub use envelope::{DEEPEST_CONDITION, Envelope, LARGEST_FILE, LoadProblem, PROGRAM_FORMAT, PROGRAM_VERSION};
@@ -53,11 +55,13 @@ pub use fix::{FIX_CODES, Fix, FixProblem};
 pub use guide::*;
 pub use hours::{OpenState, Schedule};
 pub use measure::{Dimension, Measure, MeasureProblem};
+pub use order::sort_by;
+pub use packed::{PackProblem, PackedWords};
 pub use paths::Witness;
 pub use printed::{Printing, UntrueLine, untrue, untrue_since};
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
-pub use search::{Hit, SearchIndex, fold};
+pub use search::{Hit, SearchIndex, fold, fold_lower};
 pub use sites::{Near, distance, nearest};
 pub use summarise::{
     FAITHFUL, Line, Summary, SummaryWanted, WordBudget, contradictions, summarise, summarise_within,

@@ -120,7 +120,7 @@ impl Measure {
             .char_indices()
             .find(|(_, c)| !(c.is_ascii_digit() || matches!(c, '.' | ',' | '/' | ' ' | '½' | '¼' | '¾')))
             .map_or(stated.len(), |(at, _)| at);
-        let (number, unit) = stated.split_at(split);
+        let (number, unit) = stated.split_at_checked(split).unwrap_or((stated, ""));
         let (numerator, denominator) = number_of(number.trim()).ok_or(MeasureProblem::NoNumber)?;
         let unit = unit.trim().trim_end_matches('.').to_lowercase();
         let (dimension, size, per) = if unit.is_empty() {

@@ -1,7 +1,10 @@
 //! Finding items by what people type: names, other names, misspellings, words in any order,
 //! compound words written apart or together, any script.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
+use std::sync::{Arc, Mutex};
+
+use crate::order::sort_by;
 
 /// A name in the index, folded and cut into words.
 #[derive(Debug, Clone)]
@@ -33,6 +36,25 @@ struct Word {
 pub struct SearchIndex {
     names: Vec<Name>,
     words: Vec<Word>,
+    met: Met,
+}
+
+/// What the latest words that were typed met. Who types a query letter by letter changes its last word
+/// only, so that what all words before it meet need not be found again at every letter.
+#[derive(Debug, Default)]
+struct Met(Mutex<VecDeque<Typed>>);
+
+/// A typed word and whether it may be unfinished, with the words it meets and how well.
+type Typed = (Vec<char>, bool, Arc<[(usize, f32)]>);
+
+/// How many are remembered: more than the words and pairs of most queries.
+const REMEMBERED: usize = 16;
+
+impl Clone for Met {
+    /// A copy of an index remembers nothing: it would come to the same.
+    fn clone(&self) -> Self {
+        Self::default()
+    }
 }
 
 /// A found item.
@@ -58,22 +80,31 @@ const LONGEST_QUERY: usize = 80;
 /// ```
 #[must_use]
 pub fn fold(nfkd: &str) -> String {
-    let mut folded = String::with_capacity(nfkd.len());
-    for c in nfkd.chars() {
+    fold_lower(nfkd.chars().flat_map(char::to_lowercase))
+}
+
+/// The same for a text that is in lower case already, as browsers put it by themselves: phones then
+/// carry no table of cases.
+#[must_use]
+pub fn fold_lower(text: impl IntoIterator<Item = char>) -> String {
+    let mut folded = String::new();
+    for c in text {
         let c = match c {
             // Letters that carry their mark inside: no decomposition takes it off.
             'ı' => 'i',
-            'ø' | 'Ø' => 'o',
-            'đ' | 'Đ' => 'd',
-            'ł' | 'Ł' => 'l',
+            'ø' => 'o',
+            'đ' => 'd',
+            'ł' => 'l',
+            // One letter, written otherwise at the end of a word.
+            'ς' => 'σ',
             // A precomposed letter reaches us when a caller could not decompose.
-            'á' | 'à' | 'â' | 'ã' | 'ä' | 'Á' => 'a',
-            'é' | 'è' | 'ê' | 'ë' | 'É' => 'e',
-            'í' | 'ì' | 'î' | 'ï' | 'Í' => 'i',
-            'ó' | 'ò' | 'ô' | 'õ' | 'ö' | 'Ó' => 'o',
-            'ú' | 'ù' | 'û' | 'ü' | 'Ú' => 'u',
-            'ñ' | 'Ñ' => 'n',
-            'ç' | 'Ç' => 'c',
+            'á' | 'à' | 'â' | 'ã' | 'ä' => 'a',
+            'é' | 'è' | 'ê' | 'ë' => 'e',
+            'í' | 'ì' | 'î' | 'ï' => 'i',
+            'ó' | 'ò' | 'ô' | 'õ' | 'ö' => 'o',
+            'ú' | 'ù' | 'û' | 'ü' => 'u',
+            'ñ' => 'n',
+            'ç' => 'c',
             // Arabic: forms of alef, yeh, teh marbuta and hamza seats are one letter to a typist.
             'أ' | 'إ' | 'آ' | 'ٱ' => 'ا',
             'ى' | 'ئ' => 'ي',
@@ -95,7 +126,7 @@ pub fn fold(nfkd: &str) -> String {
             continue;
         }
         if c.is_alphanumeric() || is_virama(c) {
-            folded.extend(c.to_lowercase());
+            folded.push(c);
         } else if !folded.is_empty() && !folded.ends_with(' ') {
             folded.push(' ');
         }
@@ -188,12 +219,16 @@ impl SearchIndex {
             index.names.push(Name { item, main, common, words: ids, joined, signs });
         }
         let items = index.names.iter().map(|n| n.item).max().map_or(1, |most| most + 1);
-        for word in &mut index.words {
-            let mut of: Vec<usize> =
-                word.places.iter().filter_map(|(name, ..)| index.names.get(*name)).map(|n| n.item).collect();
-            of.sort_unstable();
-            of.dedup();
-            word.weight = telling(of.len(), items);
+        // Which word each item was last counted for.
+        let mut counted = vec![usize::MAX; items];
+        for (at, word) in index.words.iter_mut().enumerate() {
+            let mut of = 0;
+            for name in word.places.iter().filter_map(|(name, ..)| index.names.get(*name)) {
+                if let Some(counted) = counted.get_mut(name.item).filter(|counted| **counted != at) {
+                    (*counted, of) = (at, of + 1);
+                }
+            }
+            word.weight = telling(of, items);
         }
         index
     }
@@ -230,12 +265,15 @@ impl SearchIndex {
         if words.is_empty() {
             return Vec::new();
         }
-        let mut best: BTreeMap<usize, (i32, u32)> = BTreeMap::new();
+        let items = self.names.iter().map(|n| n.item).max().map_or(0, |most| most + 1);
+        let mut best: Vec<Option<(i32, u32)>> = vec![None; items];
         let mut note = |name: &Name, score: i32| {
             // The item's own name is what will be shown: it wins over another name as good.
             let score = score + i32::from(name.main) * 16;
-            let entry = best.entry(name.item).or_insert((score, name.common));
-            entry.0 = entry.0.max(score);
+            if let Some(entry) = best.get_mut(name.item) {
+                let (known, common) = entry.unwrap_or((score, name.common));
+                *entry = Some((known.max(score), common));
+            }
         };
         let joined = words.concat();
         let joined_signs = signs(&joined);
@@ -245,8 +283,8 @@ impl SearchIndex {
             }
         }
         let (weights, meetings) = self.meetings(&words);
-        for (at, meetings) in meetings {
-            if let Some(name) = self.names.get(at)
+        for (name, meetings) in self.names.iter().zip(meetings) {
+            if !meetings.is_empty()
                 && let Some(score) = self.score_words(name, &weights, meetings)
             {
                 note(name, score);
@@ -254,30 +292,34 @@ impl SearchIndex {
         }
         let mut hits: Vec<(Hit, u32)> = best
             .into_iter()
-            .map(|(item, (score, common))| {
+            .enumerate()
+            .filter_map(|(item, best)| {
+                let (score, common) = best?;
                 let usual = i32::try_from(common.min(100)).unwrap_or(0) / 6;
-                (Hit { item, score: score + usual }, common)
+                Some((Hit { item, score: score + usual }, common))
             })
             .collect();
-        hits.sort_by(|a, b| b.0.score.cmp(&a.0.score).then(b.1.cmp(&a.1)).then(a.0.item.cmp(&b.0.item)));
+        sort_by(&mut hits, |a, b| {
+            b.0.score.cmp(&a.0.score).then(b.1.cmp(&a.1)).then(a.0.item.cmp(&b.0.item))
+        });
         hits.truncate(limit);
         hits.into_iter().map(|(hit, _)| hit).collect()
     }
 
     /// How much each word of a query tells, and where it, or it and its neighbour together, meet
-    /// words of names.
-    fn meetings(&self, query: &[Vec<char>]) -> (Vec<f32>, BTreeMap<usize, Vec<Meeting>>) {
+    /// words of names, by name.
+    fn meetings(&self, query: &[Vec<char>]) -> (Vec<f32>, Vec<Vec<Meeting>>) {
         // A word that is met nowhere says little: it is a little word, or a brand.
         let unknown = |word: &Vec<char>| (0.0, if word.len() <= 3 { 0.15 } else { 0.3 });
         let mut told: Vec<(f32, f32)> = query.iter().map(unknown).collect();
-        let mut found: BTreeMap<usize, Vec<Meeting>> = BTreeMap::new();
+        let mut found: Vec<Vec<Meeting>> = Vec::new();
+        found.resize_with(self.names.len(), Vec::new);
         let last = query.len().saturating_sub(1);
         let single = query.iter().enumerate().map(|(at, w)| (at, 1, w.clone(), at == last));
         let pairs = query.windows(2).enumerate().map(|(at, w)| (at, 2, w.concat(), at + 1 == last));
         for (at, query_words, letters, unfinished) in single.chain(pairs) {
-            let own = signs(&letters);
-            for word in &self.words {
-                let Some(quality) = quality(&letters, own, word, unfinished) else { continue };
+            for &(word, quality) in self.met_by(letters, unfinished).iter() {
+                let Some(word) = self.words.get(word) else { continue };
                 // It tells as much as the word that it most likely is.
                 for best in told.iter_mut().skip(at).take(query_words) {
                     if quality > best.0 || (quality - best.0).abs() < 1e-6 && word.weight > best.1 {
@@ -291,19 +333,45 @@ impl SearchIndex {
                     }
                     let (place, name_words) = (usize::from(place), usize::from(name_words));
                     let meeting = Meeting { quality, query: at, query_words, place, name_words };
-                    found.entry(name).or_default().push(meeting);
+                    if let Some(met) = found.get_mut(name) {
+                        met.push(meeting);
+                    }
                 }
             }
         }
         (told.into_iter().map(|(_, weight)| weight).collect(), found)
     }
 
+    /// The words that a typed word meets, and how well.
+    fn met_by(&self, letters: Vec<char>, unfinished: bool) -> Arc<[(usize, f32)]> {
+        // A lock is poisoned only by a panic while it is held, and nothing here panics.
+        let mut known = match self.met.0.lock() {
+            Ok(known) => known,
+            Err(poisoned) => poisoned.into_inner(),
+        };
+        if let Some((.., met)) = known.iter().find(|(l, u, _)| *u == unfinished && *l == letters) {
+            return met.clone();
+        }
+        let own = signs(&letters);
+        let words = self.words.iter().enumerate();
+        let met: Arc<[(usize, f32)]> = words
+            .filter_map(|(at, word)| Some((at, quality(&letters, own, word, unfinished)?)))
+            .collect::<Vec<_>>()
+            .into();
+        if known.len() >= REMEMBERED {
+            known.pop_front();
+        }
+        known.push_back((letters, unfinished, met.clone()));
+        met
+    }
+
     /// Compares word by word, in any order: how much of what was typed the name answers, and how
     /// much of the name was typed.
     fn score_words(&self, name: &Name, weights: &[f32], mut meetings: Vec<Meeting>) -> Option<i32> {
-        meetings.sort_by(|a, b| {
+        sort_by(&mut meetings, |a, b| {
             let worth = |m: &Meeting| m.quality * if m.query_words + m.name_words > 2 { 1.05 } else { 1.0 };
-            worth(b).total_cmp(&worth(a)).then(a.query.cmp(&b.query)).then(a.place.cmp(&b.place))
+            let order = worth(b).total_cmp(&worth(a)).then(a.query.cmp(&b.query)).then(a.place.cmp(&b.place));
+            order.then(a.query_words.cmp(&b.query_words)).then(a.name_words.cmp(&b.name_words))
         });
         let mut typed = [None::<f32>; MOST_WORDS];
         let mut named = [false; MOST_WORDS];
@@ -627,6 +695,19 @@ mod tests {
         let long = "glass ".repeat(2000);
         assert_eq!(first(&["Glass jar"], &long), Some(0));
         assert_eq!(first(&["Glass jar"], &format!("glass jar{}", " ".repeat(10_000))), Some(0));
+    }
+
+    #[test]
+    fn a_letter_more_finds_the_same_as_typing_anew() {
+        let names = ["Milk jug", "Pizza box", "Aluminium foil", "Cereal box", "Glass jar", "Egg carton"];
+        let index = || SearchIndex::build(names.iter().enumerate().map(|(i, n)| (i, fold(n), true, 10)));
+        let typing = index();
+        for whole in ["egg carton box piza", "aluminum foil glass jar milk cereal box egg carton jug pizza"] {
+            for end in 1..=whole.len() {
+                let query = &whole[..end];
+                assert_eq!(typing.find(query, 10), index().find(query, 10), "{query}");
+            }
+        }
     }
 
     #[test]

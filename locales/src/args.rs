@@ -61,7 +61,12 @@ impl<'a> Args<'a> {
 
     /// Names a value; a name given again takes the new value.
     pub fn set(&mut self, name: impl Into<Cow<'a, str>>, value: impl Into<Value<'a>>) {
-        let (name, value) = (name.into(), value.into());
+        self.put(name.into(), value.into());
+    }
+
+    // Every message with a value comes by here: written once, it does not weigh on each.
+    #[inline(never)]
+    fn put(&mut self, name: Cow<'a, str>, value: Value<'a>) {
         match self.0.iter_mut().find(|(known, _)| *known == name) {
             Some((_, old)) => *old = value,
             None => self.0.push((name, value)),

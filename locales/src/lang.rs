@@ -3,8 +3,6 @@
 use std::fmt;
 use std::str::FromStr;
 
-use unic_langid::LanguageIdentifier;
-
 use crate::number::NumberSymbols;
 
 include!(concat!(env!("OUT_DIR"), "/languages.rs"));
@@ -107,7 +105,13 @@ pub fn supported() -> &'static [Language] {
 /// A language tag of BCP 47: language, and where they matter script and region ("es", "es-US").
 /// The region tells how numbers, times and units are written; the words come from the language.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Lang(LanguageIdentifier);
+pub struct Lang {
+    language: String,
+    script: Option<String>,
+    region: Option<String>,
+    /// Whatever else stands in the tag, such as a dialect.
+    variants: Vec<String>,
+}
 
 /// A text that is not a language tag.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -124,13 +128,13 @@ impl std::error::Error for LangError {}
 impl Default for Lang {
     /// English, the source language.
     fn default() -> Self {
-        Self(LanguageIdentifier::from_bytes(b"en").unwrap_or_default())
+        Self { language: "en".to_owned(), script: None, region: None, variants: Vec::new() }
     }
 }
 
 impl fmt::Display for Lang {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.fmt(f)
+        f.write_str(&self.tag())
     }
 }
 
@@ -140,43 +144,65 @@ impl FromStr for Lang {
     /// Reads a tag in any case; extensions ("-u-…", "-x-…") are dropped.
     fn from_str(tag: &str) -> Result<Self, LangError> {
         let trimmed = tag.trim();
-        // A one-letter subtag begins an extension, which this crate has no use for.
-        let kept: Vec<&str> = trimmed.split(['-', '_']).take_while(|subtag| subtag.len() != 1).collect();
-        let id: LanguageIdentifier = kept.join("-").parse().map_err(|_| LangError(trimmed.to_owned()))?;
-        if id.language.is_empty() {
-            return Err(LangError(trimmed.to_owned()));
-        }
-        Ok(Self(id))
+        Self::read(trimmed).ok_or_else(|| LangError(trimmed.to_owned()))
     }
 }
 
 impl Lang {
+    /// The syntax of RFC 5646, section 2.1, from memory: language, script, region, variants, in this
+    /// order. Which subtags are registered is not looked up.
+    fn read(tag: &str) -> Option<Self> {
+        // A one-letter subtag begins an extension, which this crate has no use for.
+        let mut subtags = tag.split(['-', '_']).take_while(|subtag| subtag.len() != 1).peekable();
+        let language = subtags.next().filter(|s| matches!(s.len(), 2 | 3 | 5..=8) && is_letters(s))?;
+        let mut read = Self { language: language.to_ascii_lowercase(), ..Self::default() };
+        read.script = subtags.next_if(|s| s.len() == 4 && is_letters(s)).map(|s| {
+            let (first, rest) = s.split_at_checked(1).unwrap_or_default();
+            first.to_ascii_uppercase() + &rest.to_ascii_lowercase()
+        });
+        read.region = subtags.next_if(|s| is_region(s)).map(str::to_ascii_uppercase);
+        for variant in subtags {
+            let digit = variant.starts_with(|c: char| c.is_ascii_digit());
+            let long = matches!(variant.len(), 5..=8) || (variant.len() == 4 && digit);
+            if !long || !variant.bytes().all(|b| b.is_ascii_alphanumeric()) {
+                return None;
+            }
+            read.variants.push(variant.to_ascii_lowercase());
+        }
+        Some(read)
+    }
+
     /// The tag, in canonical case.
     #[must_use]
     pub fn tag(&self) -> String {
-        self.0.to_string()
+        let mut tag = self.language.clone();
+        for subtag in self.script.iter().chain(&self.region).chain(&self.variants) {
+            tag.push('-');
+            tag.push_str(subtag);
+        }
+        tag
     }
 
     /// The language subtag alone ("es" of "es-US").
     #[must_use]
     pub fn language(&self) -> &str {
-        self.0.language.as_str()
+        &self.language
     }
 
     /// The region subtag, if the tag has one.
     #[must_use]
     pub fn region(&self) -> Option<&str> {
-        self.0.region.as_ref().map(|region| region.as_str())
+        self.region.as_deref()
     }
 
     /// The same language as written in another region; an unreadable region is ignored.
     #[must_use]
     pub fn with_region(&self, region: &str) -> Self {
-        let mut id = self.0.clone();
-        if let Ok(region) = region.parse() {
-            id.region = Some(region);
+        let mut lang = self.clone();
+        if is_region(region) {
+            lang.region = Some(region.to_ascii_uppercase());
         }
-        Self(id)
+        lang
     }
 
     /// The language's row in the table of [`supported`] languages, whatever its region.
@@ -207,8 +233,8 @@ impl Lang {
     /// The script stated in the tag, else the likely one where that decides something: CLDR's
     /// likely subtags for right-to-left languages, and for Chinese, which has two.
     fn script(&self) -> &str {
-        if let Some(script) = &self.0.script {
-            return script.as_str();
+        if let Some(script) = &self.script {
+            return script;
         }
         match (self.language(), self.region()) {
             ("ar" | "fa" | "ur" | "ps" | "ckb" | "sd" | "ug" | "ks" | "lrc" | "mzn", _) => "Arab",
@@ -225,7 +251,20 @@ impl Lang {
 
     /// Whether someone who asked for `self` can read `offered`: same language, same script.
     fn answers_to(&self, offered: &Self) -> bool {
-        self.0.language == offered.0.language && self.script() == offered.script()
+        self.language == offered.language && self.script() == offered.script()
+    }
+}
+
+fn is_letters(subtag: &str) -> bool {
+    subtag.bytes().all(|b| b.is_ascii_alphabetic())
+}
+
+/// Two letters, or the three digits of a region of the world.
+fn is_region(subtag: &str) -> bool {
+    match subtag.len() {
+        2 => is_letters(subtag),
+        3 => subtag.bytes().all(|b| b.is_ascii_digit()),
+        _ => false,
     }
 }
 
@@ -316,6 +355,11 @@ mod tests {
     #[test]
     fn tags_are_canonical_and_regions_can_be_set() {
         assert_eq!(lang("EN-us").tag(), "en-US");
+        assert_eq!(lang("zh_hANT-tw").tag(), "zh-Hant-TW");
+        assert_eq!(lang("de-419-1996-u-co-phonebk").tag(), "de-419-1996");
+        for broken in ["", "e", "engl", "en-", "en-US-Latn", "en-waytoolong", "1en", "ελ"] {
+            assert!(broken.parse::<Lang>().is_err(), "{broken}");
+        }
         assert_eq!(lang("es").with_region("US").tag(), "es-US");
         assert_eq!(lang("es").with_region("what").tag(), "es");
         assert_eq!(lang("es-US").endonym(), "Español");

@@ -11,7 +11,7 @@ use crate::args::Args;
 use crate::lang::Lang;
 use crate::measure::Units;
 use crate::number::NumberStyle;
-use crate::pattern::{Manner, Table, fill, take_over};
+use crate::pattern::{ENTRY, Manner, Table, fill, is_whole, references, take_over};
 
 /// What is wrong with a message file. Reading goes on past a problem: the rest stays usable.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -107,9 +107,54 @@ impl Messages {
             }
         }
         problems.sort_by_key(|problem| (problem.source, problem.line));
+        (Self::over(lang, table), problems)
+    }
+
+    fn over(lang: Lang, table: Table) -> Self {
         let units = Units::of_region(lang.region());
         let manner = Manner { numbers: NumberStyle::of(&lang), lang, isolate: true };
-        (Self { manner, table: Arc::new(table), fallback: None, units }, problems)
+        Self { manner, table: Arc::new(table), fallback: None, units }
+    }
+
+    /// The messages whose keys are wanted, and those that they refer to, read already, as one text for
+    /// [`Messages::from_packed`]. The fallback's are not in it.
+    #[must_use]
+    pub fn packed(&self, wanted: impl Fn(&str) -> bool) -> String {
+        let mut waiting: Vec<&str> = self.table.keys().map(AsRef::as_ref).filter(|key| wanted(key)).collect();
+        let mut kept = std::collections::BTreeMap::new();
+        while let Some(key) = waiting.pop() {
+            if let Some(message) = self.table.get(key)
+                && kept.insert(key, message).is_none()
+            {
+                waiting.extend(references(message));
+            }
+        }
+        let mut out = String::new();
+        for (key, message) in kept {
+            for text in [key, message] {
+                out.push_str(text);
+                out.push(ENTRY);
+            }
+        }
+        out
+    }
+
+    /// Takes messages over that were read before, see [`Messages::packed`]. `None` when the text is not
+    /// one of those: it was damaged on its way.
+    #[must_use]
+    pub fn from_packed(lang: Lang, packed: &str) -> Option<Self> {
+        let mut table = Table::new();
+        let mut rest = packed;
+        while !rest.is_empty() {
+            let (key, after) = rest.split_once(ENTRY)?;
+            let (message, after) = after.split_once(ENTRY)?;
+            if key.is_empty() || !is_whole(message) {
+                return None;
+            }
+            table.insert(key.into(), message.into());
+            rest = after;
+        }
+        Some(Self::over(lang, table))
     }
 
     /// Answers with these messages (English) what this language lacks.

@@ -48,10 +48,7 @@ impl NumberStyle {
 
     /// Writes a number with at least `min` and at most `max` decimals, rounding half to even.
     pub(crate) fn write(self, value: f64, min: usize, max: usize) -> String {
-        if !value.is_finite() {
-            return "—".to_owned();
-        }
-        let fixed = format!("{:.*}", max.max(min), value.abs());
+        let Some(fixed) = fixed(value, max.max(min)) else { return "—".to_owned() };
         let (whole, fraction) = fixed.split_once('.').unwrap_or((&fixed, ""));
         let mut kept = fraction.trim_end_matches('0').len().max(min);
         kept = kept.min(fraction.len());
@@ -82,4 +79,86 @@ impl NumberStyle {
         }
         out
     }
+}
+
+/// The most decimals that are ever written.
+const MOST_DECIMALS: usize = 6;
+
+/// The absolute value of a number as a whole number of the smallest step that so many decimals show,
+/// at most [`MOST_DECIMALS`], rounded half to even. `None` for what is not finite or has more than
+/// 19 digits: nothing on a screen has.
+///
+/// The library's own writing of floats is exact for every number and weighs phones 10 KB.
+pub(crate) fn scaled(value: f64, decimals: usize) -> Option<u64> {
+    if !value.is_finite() {
+        return None;
+    }
+    let power = u32::try_from(decimals.min(MOST_DECIMALS)).unwrap_or_default();
+    let bits = value.to_bits();
+    let (exponent, fraction) = ((bits >> 52) & 0x7ff, bits & ((1 << 52) - 1));
+    // IEEE 754: below the smallest exponent the leading one is not there.
+    let (mantissa, exponent) = if exponent == 0 { (fraction, 1) } else { (fraction | 1 << 52, exponent) };
+    let steps = u128::from(mantissa) * u128::from(10_u64.pow(power));
+    match u32::try_from(exponent).unwrap_or_default().checked_sub(1075) {
+        Some(up) if up < 11 => u64::try_from(steps << up).ok(),
+        Some(_) => None,
+        None => {
+            let down = 1075 - u32::try_from(exponent).unwrap_or_default();
+            if down > 100 {
+                return Some(0);
+            }
+            let (whole, rest) = (steps >> down, steps & ((1 << down) - 1));
+            let half = 1_u128 << (down - 1);
+            let up = rest > half || (rest == half && whole & 1 == 1);
+            u64::try_from(whole + u128::from(up)).ok()
+        }
+    }
+}
+
+/// The absolute value of a number with so many decimals, at most [`MOST_DECIMALS`].
+fn fixed(value: f64, decimals: usize) -> Option<String> {
+    let decimals = decimals.min(MOST_DECIMALS);
+    let mut digits = scaled(value, decimals)?.to_string();
+    if decimals > 0 {
+        while digits.len() <= decimals {
+            digits.insert(0, '0');
+        }
+        digits.insert(digits.len() - decimals, '.');
+    }
+    Some(digits)
+}
+
+/// A number from its thousandths.
+#[expect(clippy::cast_precision_loss, reason = "a number shown is far below 2^53")]
+pub(crate) fn whole_thousandths(thousandths: i64) -> f64 {
+    thousandths as f64 / 1e3
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    proptest::proptest! {
+        /// The standard library writes every float exactly and rounds half to even.
+        #[test]
+        fn numbers_are_written_as_the_standard_library_does(
+            value in proptest::prop_oneof![
+                -1e9..1e9_f64,
+                -10.0..10.0_f64,
+                (-4_000_000_i32..4_000_000).prop_map(|n| f64::from(n) / 8192.0),
+                (-4_000_000_i32..4_000_000).prop_map(|n| f64::from(n) / 1000.0),
+            ],
+            decimals in 0_usize..=MOST_DECIMALS,
+        ) {
+            proptest::prop_assert_eq!(fixed(value, decimals), Some(format!("{:.*}", decimals, value.abs())));
+        }
+
+        #[test]
+        fn any_number_can_be_written(value in proptest::num::f64::ANY, decimals in 0_usize..30) {
+            let written = fixed(value, decimals);
+            proptest::prop_assert!(written.is_some() || !value.is_finite() || value.abs() > 1e12);
+        }
+    }
+
+    use proptest::strategy::Strategy as _;
 }

@@ -6,6 +6,7 @@
 //! here against ICU4X, number by number, and fails for a language folder without a rule.
 
 use crate::lang::Lang;
+use crate::number::{scaled, whole_thousandths};
 
 /// The name of the plural form, as message files write it.
 pub(crate) fn category(lang: &Lang, n: f64) -> &'static str {
@@ -70,15 +71,13 @@ struct Operands {
 impl Operands {
     fn of(n: f64) -> Self {
         // As many decimals as a number inside a message shows.
-        let fixed = format!("{:.3}", n.abs());
-        let (whole, fraction) = fixed.split_once('.').unwrap_or((&fixed, ""));
-        let fraction = fraction.trim_end_matches('0');
-        Self {
-            n: fixed.parse().unwrap_or_default(),
-            i: whole.parse().unwrap_or(u64::MAX),
-            v: fraction.len(),
-            f: fraction.parse().unwrap_or_default(),
+        let thousandths = scaled(n, 3).unwrap_or(u64::MAX);
+        let (mut f, mut v) = (thousandths % 1000, 3);
+        while v > 0 && f % 10 == 0 {
+            (f, v) = (f / 10, v - 1);
         }
+        let n = whole_thousandths(i64::try_from(thousandths).unwrap_or(i64::MAX));
+        Self { n, i: thousandths / 1000, v, f }
     }
 }
 

@@ -5,17 +5,37 @@ use std::path::Path;
 
 use serde_json::Value;
 
+use crate::budget;
 use crate::place::{self, Place};
 use crate::problem::{Outcome, Problem};
 use crate::process;
 use crate::say;
+use crate::site;
+use crate::tools;
+use crate::wasm::{self, Profile};
 
-/// Runs the benchmarks of the `tests` crate and prints the median of each, with its interval.
-pub(crate) fn run(place: &Place) -> Outcome<()> {
+/// Runs the benchmarks of the `tests` crate and prints the median of each, with its interval; then those
+/// that need a browser, or with `phone_only` nothing but these.
+pub(crate) fn run(place: &Place, phone_only: bool) -> Outcome<()> {
+    if !phone_only {
+        native(place)?;
+    }
+    phone(place)
+}
+
+/// The benchmarks that need no browser.
+const NATIVE: &[&str] = &["guide", "engine", "sheet"];
+
+fn native(place: &Place) -> Outcome<()> {
     let results = place.target().join("criterion");
     forget(&results)?;
     say::step("running the benchmarks (minutes)");
-    process::run(place.cargo().args(["bench", "--package", "lidleaf-tests", "--benches"]))?;
+    let mut cargo = place.cargo();
+    cargo.args(["bench", "--package", "lidleaf-tests"]);
+    for bench in NATIVE {
+        cargo.args(["--bench", bench]);
+    }
+    process::run(&mut cargo)?;
     let rows = medians(&results)?;
     if rows.is_empty() {
         return Err(Problem::new("no benchmark left a result")
@@ -23,6 +43,38 @@ pub(crate) fn run(place: &Place) -> Outcome<()> {
     }
     print!("\n{}", say::table(&["benchmark", "median", "95 % from", "to"], &rows));
     Ok(())
+}
+
+/// The page that times the app in a browser.
+const TIMINGS: &[u8] = b"<!doctype html><meta charset=\"utf-8\"><title>Timings</title><pre id=\"timings\"></pre>\
+<script type=\"module\">import init from \"./pkg/timings.js\"; init({ module_or_path: \"pkg/timings_bg.wasm\" });</script>\n";
+
+/// Builds the site and the program that times itself, and measures both in a browser.
+fn phone(place: &Place) -> Outcome<()> {
+    tools::ensure(place)?;
+    let lidleaf = site::build(place, Profile::Ship)?;
+    let folder = place.root().join("dist").join("bench");
+    if folder.is_dir() {
+        fs::remove_dir_all(&folder).map_err(|error| Problem::file("remove", &folder, &error))?;
+    }
+    wasm::build_timings(place, &folder.join("pkg"))?;
+    place::write(&folder.join("timings.html"), TIMINGS)?;
+    let site = place.site();
+    for name in place::files_below(&site)? {
+        let bytes = place::read(&site.join(&name))?;
+        // Hosts compress what they send; a picture or font is compressed already.
+        if [".html", ".js", ".css", ".json", ".txt", ".svg", ".wasm", ".webmanifest"]
+            .iter()
+            .any(|e| name.ends_with(e))
+        {
+            place::write(&folder.join(format!("{name}.br")), &budget::brotli(&bytes)?)?;
+        }
+        place::write(&folder.join(&name), &bytes)?;
+    }
+    say::step("measuring in a browser (a minute or two)");
+    let mut cargo = place.cargo();
+    cargo.args(["bench", "--package", "lidleaf-tests", "--bench", "phone"]);
+    process::run(cargo.env("LIDLEAF_BENCH", &folder).env("LIDLEAF_BIN", lidleaf))
 }
 
 /// Removes the latest results, so that a benchmark that is gone leaves no row.

@@ -33,7 +33,7 @@ cargo xtask TASK
   test [--only STAGE]...                set up what tests need and run every test
   wasm [--dev]                          build only the app, into dist/app
   budget                                measure what phones download, and enforce the limits
-  bench                                 run the benchmarks and print their medians
+  bench [--phone]                       run the benchmarks and print their medians; --phone: in a browser only
   schema [--check]                      write the program file's JSON Schema, or check it
   tools                                 set up what tests need, and nothing else
 
@@ -70,7 +70,7 @@ fn perform() -> Outcome<()> {
         "test" => stages::run(&place, &only(args)?),
         "wasm" => wasm::build(&place, profile(flag(args, "dev")?)),
         "budget" => nothing(args).and_then(|()| budget::run(&place)),
-        "bench" => nothing(args).and_then(|()| bench::run(&place)),
+        "bench" => bench::run(&place, flag(args, "phone")?),
         "schema" => schema::run(&place, flag(args, "check")?),
         "tools" => nothing(args).and_then(|()| tools::ensure(&place)),
         other => Err(misread(format!("there is no task \"{other}\"").into())),

@@ -66,9 +66,22 @@ fn compile(place: &Place, toolchain: Toolchain, profile: Profile) -> Outcome<()>
         "compiling the app to WebAssembly, profile {} (minutes when cold, seconds when warm)",
         profile.name()
     ));
+    // What is linked with the desk's libraries carries what they export: the resident's program is not.
+    cargo_build(place, toolchain, profile, &["resident"], &["--no-default-features"])?;
+    let desk: Vec<&str> = BINS.iter().copied().filter(|bin| *bin != "resident").collect();
+    cargo_build(place, toolchain, profile, &desk, &[])
+}
+
+fn cargo_build(
+    place: &Place,
+    toolchain: Toolchain,
+    profile: Profile,
+    bins: &[&str],
+    features: &[&str],
+) -> Outcome<()> {
     let mut cargo = toolchain.cargo(place);
-    cargo.args(["build", "--package", "app"]);
-    for bin in BINS {
+    cargo.args(["build", "--package", "app"]).args(features);
+    for bin in bins {
         cargo.args(["--bin", bin]);
     }
     cargo
@@ -77,6 +90,17 @@ fn compile(place: &Place, toolchain: Toolchain, profile: Profile) -> Outcome<()>
         .arg(place.wasm_target())
         .env(FLAGS, flags(place)?);
     process::run(&mut cargo)
+}
+
+/// The program that times the app in a browser, as shipped programs are compiled; `pkg` gets it.
+pub(crate) fn build_timings(place: &Place, pkg: &Path) -> Outcome<()> {
+    let toolchain = toolchain::ensure(place)?;
+    cargo_build(place, toolchain, Profile::Ship, &["timings"], &[])?;
+    let glue = glue(place, Profile::Ship, "timings")?;
+    for name in place::files_below(&glue)?.into_iter().filter(|name| name != STAMP) {
+        place::write(&pkg.join(&name), &place::read(&glue.join(&name))?)?;
+    }
+    Ok(())
 }
 
 /// Where cargo reads the compiler's flags for the browser, and for it alone.

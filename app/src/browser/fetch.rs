@@ -1,5 +1,6 @@
 //! Reading the guide's own files. Nothing else is ever requested.
 
+#[cfg(feature = "desk")]
 use serde::de::DeserializeOwned;
 use wasm_bindgen::JsCast as _;
 use wasm_bindgen_futures::JsFuture;
@@ -16,30 +17,43 @@ pub(crate) enum FetchProblem {
 }
 
 impl FetchProblem {
-    /// The word in message keys (`start-problem-<code>`).
-    pub(crate) fn code(self) -> &'static str {
+    /// The id of what the page says of it before any words have arrived.
+    pub(crate) fn place(self) -> &'static str {
         match self {
-            Self::Unreachable => "unreachable",
-            Self::Missing => "missing",
-            Self::Broken => "broken",
+            Self::Unreachable => "start-problem-unreachable",
+            Self::Missing => "start-problem-missing",
+            Self::Broken => "start-problem-broken",
         }
     }
 }
 
-/// Reads a file of the published folder as text; the path is relative to the page.
-pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {
+async fn fetch(path: &str) -> Result<web_sys::Response, FetchProblem> {
     let window = web_sys::window().ok_or(FetchProblem::Unreachable)?;
     let answer = JsFuture::from(window.fetch_with_str(path)).await.map_err(|_| FetchProblem::Unreachable)?;
     let response: web_sys::Response = answer.dyn_into().map_err(|_| FetchProblem::Broken)?;
-    if !response.ok() {
-        return Err(if response.status() == 404 { FetchProblem::Missing } else { FetchProblem::Unreachable });
+    if response.ok() {
+        return Ok(response);
     }
-    let text = response.text().map_err(|_| FetchProblem::Broken)?;
+    Err(if response.status() == 404 { FetchProblem::Missing } else { FetchProblem::Unreachable })
+}
+
+/// Reads a file of the published folder as bytes; the path is relative to the page.
+pub(crate) async fn fetch_bytes(path: &str) -> Result<Vec<u8>, FetchProblem> {
+    let body = fetch(path).await?.array_buffer().map_err(|_| FetchProblem::Broken)?;
+    let body = JsFuture::from(body).await.map_err(|_| FetchProblem::Unreachable)?;
+    Ok(js_sys::Uint8Array::new(&body).to_vec())
+}
+
+/// Reads a file of the published folder as text; the path is relative to the page.
+#[cfg(feature = "desk")]
+pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {
+    let text = fetch(path).await?.text().map_err(|_| FetchProblem::Broken)?;
     let text = JsFuture::from(text).await.map_err(|_| FetchProblem::Unreachable)?;
     text.as_string().ok_or(FetchProblem::Broken)
 }
 
 /// Reads a JSON file of the published folder.
+#[cfg(feature = "desk")]
 pub(crate) async fn fetch_json<T: DeserializeOwned>(path: &str) -> Result<T, FetchProblem> {
     let text = fetch_text(path).await?;
     serde_json::from_str(&text).map_err(|_| FetchProblem::Broken)

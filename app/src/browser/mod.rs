@@ -2,6 +2,7 @@
 //! can be refused (storage in a private window, a position, the network) comes back as a value.
 
 mod clock;
+#[cfg(feature = "desk")]
 mod download;
 mod fetch;
 mod page;
@@ -9,11 +10,15 @@ mod place;
 mod settings;
 
 pub(crate) use clock::{Now, now};
+#[cfg(feature = "desk")]
 pub(crate) use download::{download, download_bytes};
-pub(crate) use fetch::{FetchProblem, fetch_json, fetch_text};
+pub(crate) use fetch::{FetchProblem, fetch_bytes};
+#[cfg(feature = "desk")]
+pub(crate) use fetch::{fetch_json, fetch_text};
 pub(crate) use page::{
-    after_render, back, focus, focus_is_within, fold, fragment, go, is_online, listen, navigator_languages,
-    replace_fragment, set_language, set_title, window_event,
+    Listener, after_render, back, draw, element, focus, focus_is_within, focus_now, fold, fragment, go,
+    is_online, listen, navigator_languages, replace_fragment, set_language, set_title, what_to_do,
+    window_event,
 };
 pub(crate) use place::position;
 pub(crate) use settings::{Settings, load_settings, save_settings, storage_allowed};

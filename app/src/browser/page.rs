@@ -1,12 +1,19 @@
 //! The page itself: its address, its language, the focus, events.
 
 use wasm_bindgen::prelude::*;
-use web_sys::HtmlElement;
+use web_sys::{Element, HtmlElement};
 
-/// Brings a text into the form [`guide_data::fold`] wants, which is the browser's own NFKD.
+use crate::resident::Html;
+
+/// Brings a text into the form in which names are compared. The browser decomposes it and puts it in
+/// lower case: it has the tables for that.
 pub(crate) fn fold(text: &str) -> String {
-    let decomposed = js_sys::JsString::from(text).normalize("NFKD");
-    guide_data::fold(&String::from(decomposed))
+    // Most names need no help.
+    if text.is_ascii() {
+        return guide_data::fold_lower(text.bytes().map(|b| char::from(b.to_ascii_lowercase())));
+    }
+    let folded = js_sys::JsString::from(text).normalize("NFKD").to_lower_case();
+    guide_data::fold_lower(String::from(folded).chars())
 }
 
 /// The address's fragment, without `#`, percent-decoded; a broken one is taken as it is.
@@ -59,20 +66,62 @@ pub(crate) fn set_title(title: &str) {
     }
 }
 
-/// Moves the focus to an element, once what is being drawn has been drawn.
-pub(crate) fn focus(id: &'static str) {
-    after_render(move || {
-        let element = web_sys::window().and_then(|w| w.document()).and_then(|d| d.get_element_by_id(id));
-        if let Some(element) = element.and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
-            let _ = element.focus();
-        }
-    });
+/// The element of an id.
+pub(crate) fn element(id: &str) -> Option<Element> {
+    web_sys::window()?.document()?.get_element_by_id(id)
 }
 
-/// Whether the focus is on an element or inside it.
-pub(crate) fn focus_is_within(id: &str) -> bool {
-    let active = web_sys::window().and_then(|w| w.document()).and_then(|d| d.active_element());
-    active.is_some_and(|e| matches!(e.closest(&format!("#{id}")), Ok(Some(_))))
+/// Draws markup into an element in place of what is there. If the focus was on something in it that has
+/// an id, it is there again afterwards.
+pub(crate) fn draw(place: &Element, markup: &Html) {
+    let focused = focused().filter(|e| place.contains(Some(e))).map(|e| e.id());
+    place.set_inner_html(markup.as_str());
+    if let Some(id) = focused.filter(|id| !id.is_empty()) {
+        focus_now(&id);
+    }
+}
+
+fn focused() -> Option<Element> {
+    web_sys::window()?.document()?.active_element()
+}
+
+/// Moves the focus to an element that is there.
+pub(crate) fn focus_now(id: &str) {
+    if let Some(element) = element(id).and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
+        let _ = element.focus();
+    }
+}
+
+/// Moves the focus to an element, once what is being drawn has been drawn.
+pub(crate) fn focus(id: &'static str) {
+    after_render(move || focus_now(id));
+}
+
+/// Whether the focus is inside an element.
+pub(crate) fn focus_is_within(place: &Element) -> bool {
+    focused().is_some_and(|e| place.contains(Some(&e)))
+}
+
+/// What a click asks for: the `data-do` of what was clicked, and that element.
+pub(crate) fn what_to_do(event: &web_sys::Event) -> Option<(String, Element)> {
+    let touched: Element = event.target()?.dyn_into().ok()?;
+    let element = touched.closest("[data-do]").ok().flatten()?;
+    Some((element.get_attribute("data-do")?, element))
+}
+
+/// Something that hears events for as long as it is kept.
+pub(crate) struct Listener(Closure<dyn FnMut(web_sys::Event)>);
+
+impl Listener {
+    /// Runs this at every event.
+    pub(crate) fn new(run: impl FnMut(web_sys::Event) + 'static) -> Self {
+        Self(Closure::new(run))
+    }
+
+    /// Hears the events of this name at a place; hearing twice is hearing once.
+    pub(crate) fn hear(&self, place: &web_sys::EventTarget, name: &str) {
+        let _ = place.add_event_listener_with_callback(name, self.0.as_ref().unchecked_ref());
+    }
 }
 
 /// Runs something after the next drawing.

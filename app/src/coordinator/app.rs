@@ -77,25 +77,16 @@ async fn load() -> Result<(Arc<Catalog>, Arc<Words>), FetchProblem> {
     Ok((Arc::new(catalog), Arc::new(words)))
 }
 
-/// The words of the screens in a language: the coordinator's messages, and the resident's with the
-/// names of items where the published guide has that language.
+/// The words of the screens in a language, with the names of items.
 async fn words(language: &str) -> Result<Words, FetchProblem> {
     let desk: DeskPack = browser::fetch_json(&format!("data/coordinator-{language}.json")).await?;
-    let published = browser::fetch_json::<LanguagePack>(&format!("data/lang/{language}.json")).await;
-    let mut pack = published.unwrap_or_default();
-    pack.language = language.to_owned();
-    pack.direction = language.parse::<Lang>().map_or("ltr", |l| l.direction().html()).to_owned();
-    for messages in desk.messages {
-        if !pack.messages.contains(&messages) {
-            pack.messages.push(messages);
-        }
-    }
-    pack.names.extend(desk.names);
-    let path = format!("data/words/{language}.json");
-    let others = browser::fetch_json::<std::collections::BTreeMap<String, Vec<String>>>(&path);
-    for (item, names) in others.await.unwrap_or_default() {
-        pack.names.entry(item).or_default().extend(names);
-    }
+    let pack = LanguagePack {
+        language: language.to_owned(),
+        direction: language.parse::<Lang>().map_or("ltr", |l| l.direction().html()).to_owned(),
+        messages: desk.messages,
+        names: desk.names,
+        ..LanguagePack::default()
+    };
     Ok(Words::new(pack, &Guide::default()))
 }
 

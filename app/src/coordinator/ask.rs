@@ -4,16 +4,16 @@ use leptos::prelude::*;
 use locales::t;
 
 use super::desk::Desk;
-use crate::resident::PageView;
 
 /// The panel.
 #[component]
 pub(crate) fn AskPanel(desk: Desk) -> impl IntoView {
-    provide_context(desk.resident);
+    let place = NodeRef::<leptos::html::Div>::new();
+    place.on_load(move |place| desk.resident.get_value().mount(place.into()));
     view! {
         <section id="ask" class="panel" aria-labelledby="ask-panel">
             <h2 id="ask-panel" tabindex="-1">{move || desk.words.with(|w| t!(w.messages, "ask-title"))}</h2>
-            <div class="phone"><PageView/></div>
+            <div class="phone" node_ref=place></div>
         </section>
     }
 }

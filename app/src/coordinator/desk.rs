@@ -146,7 +146,7 @@ pub(crate) struct Desk {
     /// What the screens remember.
     pub(crate) settings: RwSignal<DeskSettings>,
     /// The resident's screens over the draft.
-    pub(crate) resident: Resident,
+    pub(crate) resident: StoredValue<Resident, LocalStorage>,
     check_timer: StoredValue<Option<TimeoutHandle>>,
     /// Counts the edits of this window, for autosave.
     pub(crate) edits: RwSignal<u64>,
@@ -181,7 +181,7 @@ impl Desk {
             draft: RwSignal::new(Draft::default()),
             notice: RwSignal::new(None),
             settings: RwSignal::new(desk_settings::load()),
-            resident: Resident::new(guide, words, settings, Screens::Panel),
+            resident: StoredValue::new_local(Resident::new(guide, words, settings, Screens::Panel)),
             check_timer: StoredValue::new(None),
             edits: RwSignal::new(0),
         }
@@ -307,12 +307,13 @@ impl Desk {
             self.try_fixes(checked, trial, TRY_AFTER);
         }
         self.changes.set(Arc::new(changes));
-        self.resident.guide.set(guide);
+        let resident = self.resident.get_value();
+        resident.show_guide(guide);
         // Everything on the screens hangs on the words: they are told only of words that changed.
-        let shown = self.resident.words.get_untracked();
+        let shown = resident.words();
         if !words.same(&shown) || self.words.with_untracked(|w| !w.same(&words)) {
             self.words.set(words.clone());
-            self.resident.words.set(words);
+            resident.show_words(words);
         }
     }
 

@@ -38,7 +38,7 @@ fn open_demo(desk: Desk, save: Autosave) {
             Ok(Ok(program)) => begin(desk, save, program),
             Ok(Err(problem)) => desk.notice.set(Some(load_problem(desk, &problem))),
             Err(problem) => {
-                desk.notice.set(Some(words.say(&format!("start-problem-{}", problem.code()))));
+                desk.notice.set(Some(words.say(problem.place())));
             }
         }
     });

@@ -11,8 +11,9 @@ use super::desk::{Desk, Saving, Tab};
 use super::findings::Findings;
 use super::{files_tab, items_tab, place_tabs, print_tab, program_tab, rules_tab, sites_tab, texts_tab};
 use crate::browser;
-use crate::resident::{Offline, OfflineLine, UpdateBanner};
+use crate::resident::{Html, Offline, switch};
 use crate::store::drafts::StoreProblem;
+use crate::words::Words;
 
 /// The whole page.
 #[component]
@@ -44,12 +45,12 @@ pub(crate) fn Frame(desk: Desk, save: Autosave) -> impl IntoView {
     };
     let language = Memo::new(move |_| desk.words.with(|w| w.language().to_owned()));
     let panels = Memo::new(move |_| desk.is_open() && desk.tab.get() != Tab::Print);
-    provide_context(desk.resident);
-    provide_context(Offline::start("desk"));
+    let offline = RwSignal::new(Offline::default());
+    Offline::start("desk", move |state| offline.set(state));
     view! {
         <a class="skip" href="#main" on:click=skip>{move || desk.words.with(|w| t!(w.messages, "skip"))}</a>
         <Head desk/>
-        <UpdateBanner/>
+        <div inner_html=move || desk.words.with(|w| banner(offline.get(), w)) on:click=update></div>
         <CannotSave desk save/>
         <Notice desk/>
         <div class="desk">
@@ -65,8 +66,24 @@ pub(crate) fn Frame(desk: Desk, save: Autosave) -> impl IntoView {
                 })
             }}
         </div>
-        <div class="desk-foot"><OfflineLine/>
+        <div class="desk-foot">
+            <p id="offline-status" class="offline" role="status" class:whole=move || offline.get().is_whole()>
+                {move || desk.words.with(|w| offline.get().line(w))}
+            </p>
         </div>
+    }
+}
+
+/// A newer version is ready.
+fn banner(offline: Offline, words: &Words) -> String {
+    let mut out = Html::default();
+    offline.banner(&mut out, words);
+    out.as_str().to_owned()
+}
+
+fn update(ev: leptos::ev::MouseEvent) {
+    if browser::what_to_do(&ev).is_some() {
+        switch();
     }
 }
 

@@ -8,7 +8,6 @@ use super::desk::{Desk, Tab};
 use super::fields::{Choice, free_id, standard};
 use crate::address::Page;
 use crate::browser;
-use crate::resident::Pictogram;
 
 /// One row of the list.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -128,7 +127,7 @@ fn one(desk: Desk, row: Row) -> AnyView {
     let (id, asked) = (row.id.clone(), row.id.clone());
     let decide = move |_| decide(desk, &id);
     let ask = move |_| {
-        desk.resident.page.set(Page::Item { id: asked.clone(), step: 0 });
+        desk.resident.get_value().open(Page::Item { id: asked.clone(), step: 0 });
         browser::focus("ask-panel");
     };
     let rule = row.rule.filter(|r| desk.program.with_untracked(|p| p.rule(r).is_some()));
@@ -144,7 +143,9 @@ fn one(desk: Desk, row: Row) -> AnyView {
             id=move || marked.get().then_some("chosen")
             class:marked=move || marked.get()
         >
-            <Pictogram id=row.pictogram/>
+            <svg class="pictogram" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
+                <use href=format!("icons.svg#{}", if row.pictogram.is_empty() { "item" } else { row.pictogram.as_str() })></use>
+            </svg>
             <div class="item-row-name">
                 <strong>{row.name}</strong>
                 <small>{w.say(&format!("category-{}", row.category))}</small>

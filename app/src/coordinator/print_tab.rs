@@ -199,9 +199,7 @@ async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetP
 /// A language's pack for the draft, and its messages.
 async fn language(program: &Program, tag: &str) -> Result<(LanguagePack, Messages), FetchProblem> {
     let desk: DeskPack = browser::fetch_json(&format!("data/coordinator-{tag}.json")).await?;
-    let published = browser::fetch_json::<LanguagePack>(&format!("data/lang/{tag}.json")).await;
-    let mut pack =
-        published.unwrap_or_else(|_| LanguagePack { names: desk.names.clone(), ..LanguagePack::default() });
+    let mut pack = LanguagePack { names: desk.names, ..LanguagePack::default() };
     let lang: Lang = tag.parse().unwrap_or_default();
     pack.language = tag.to_owned();
     pack.source.clone_from(&program.source_language);

@@ -1,272 +1,204 @@
 //! The answer: verdict by word, shape and colour; where it goes; how to prepare it; why.
 
-use guide_data::{Answer, Answered, Outcome, PartAnswer};
-use leptos::prelude::*;
+use guide_data::{Answer, Answered, GuideContainer, Outcome, PartAnswer};
 use locales::t;
 
-use super::Mark;
-use super::site::Sites;
-use super::state::Resident;
+use super::html::{Html, put};
+use super::pictogram::mark;
+use super::site::channel;
+use super::state::State;
 
 /// The answer for an item and for those of its parts that go elsewhere.
-#[component]
-pub(crate) fn AnswerScreen(
-    /// The item's id.
-    item: String,
-    /// How many answers led here.
-    step: usize,
-    /// The answer.
-    answer: Answer,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let whole = answer.parts.iter().find(|p| p.part.is_none()).map(|p| p.outcome.clone()).unwrap_or_default();
+pub(crate) fn answer(out: &mut Html, state: &State, item: &str, answer: &Answer) {
+    let words = &state.words;
+    let nothing = Outcome::default();
+    let whole = answer.parts.iter().find(|p| p.part.is_none()).map_or(&nothing, |p| &p.outcome);
     let differs = |part: &&PartAnswer| {
-        part.part.is_some() && (!part.outcome.same_place(&whole) || part.outcome.hazard != whole.hazard)
+        part.part.is_some() && (!part.outcome.same_place(whole) || part.outcome.hazard != whole.hazard)
     };
-    let parts: Vec<PartAnswer> = answer.parts.iter().filter(differs).cloned().collect();
-    let split = !parts.is_empty();
-    let _ = step;
-    let of = item.clone();
-    let parts_view = parts
-        .into_iter()
-        .map(|part| {
-            let name = words.say(&format!("part-{}", part.part.clone().unwrap_or_default()));
-            view! {
-                <section class="part" aria-label=name.clone()>
-                    <h2>{name.clone()}</h2>
-                    <Verdict outcome=part.outcome.clone()/>
-                    <Detail outcome=part.outcome item=of.clone()/>
-                </section>
-            }
-        })
-        .collect_view();
-    let assumed = answer
-        .assumed
-        .iter()
-        .map(|(fact, label)| {
-            let (fact_name, value) = (words.say(&format!("fact-{fact}")), words.value(fact, label));
-            view! { <li>{t!(words.messages, "assumed-line", fact = fact_name, value = value)}</li> }
-        })
-        .collect_view();
-    view! {
-        <article id="answer" class="answer">
-            <div role="status" aria-live="polite" id="verdict-live">
-                <Verdict outcome=whole.clone()/>
-            </div>
-            <Detail outcome=whole.clone() item/>
-            {split.then(|| view! { <div class="parts" id="parts">{parts_view}</div> })}
-            {(!answer.assumed.is_empty()).then(|| view! {
-                <div class="assumed" id="assumed">
-                    <p>{t!(words.messages, "assumed-title")}</p>
-                    <ul>{assumed}</ul>
-                </div>
-            })}
-            <Decided outcome=whole/>
-        </article>
+    out.markup("<article id=\"answer\" class=\"answer\"><div role=\"status\" aria-live=\"polite\" id=\"verdict-live\">");
+    verdict(out, state, whole);
+    out.markup("</div>");
+    detail(out, state, whole, item);
+    let mut parts = answer.parts.iter().filter(differs).peekable();
+    if parts.peek().is_some() {
+        out.markup("<div class=\"parts\" id=\"parts\">");
+        for part in parts {
+            let name = words.say(&format!("part-{}", part.part.as_deref().unwrap_or_default()));
+            put!(out, "<section class=\"part\" aria-label=\"" (name) "\"><h2>" (name) "</h2>");
+            verdict(out, state, &part.outcome);
+            detail(out, state, &part.outcome, item);
+            out.markup("</section>");
+        }
+        out.markup("</div>");
     }
+    if !answer.assumed.is_empty() {
+        put!(out, "<div class=\"assumed\" id=\"assumed\"><p>" (t!(words.messages, "assumed-title")) "</p><ul>");
+        for (fact, label) in &answer.assumed {
+            let (name, value) = (words.say(&format!("fact-{fact}")), words.value(fact, label));
+            put!(out, "<li>" (t!(words.messages, "assumed-line", fact = name, value = value)) "</li>");
+        }
+        out.markup("</ul></div>");
+    }
+    decided(out, state, whole);
+    out.markup("</article>");
 }
 
 /// The verdict and where the thing goes.
-#[component]
-fn Verdict(outcome: Outcome) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
+fn verdict(out: &mut Html, state: &State, outcome: &Outcome) {
     let code = outcome.verdict.code();
     let word = if outcome.closed_list {
-        t!(words.messages, "verdict-closed")
+        t!(state.words.messages, "verdict-closed")
     } else {
-        words.say(&format!("verdict-{code}"))
+        state.words.say(&format!("verdict-{code}"))
     };
-    view! {
-        <div class=format!("verdict {code}") data-verdict=code>
-            <Mark verdict=outcome.verdict/>
-            <div>
-                <p class="verdict-word">{word}</p>
-                <Destination outcome/>
-            </div>
-        </div>
-    }
+    put!(out, "<div class=\"verdict " (code) "\" data-verdict=\"" (code) "\">");
+    mark(out, outcome.verdict);
+    put!(out, "<div><p class=\"verdict-word\">" (word) "</p>");
+    destination(out, state, outcome);
+    out.markup("</div></div>");
+}
+
+/// The containers of the stream a thing goes into, where the resident lives.
+fn containers<'s>(state: &'s State, outcome: &Outcome) -> Vec<&'s GuideContainer> {
+    let Some(stream) = &outcome.stream else { return Vec::new() };
+    state.guide.containers(stream, state.zone.as_deref(), state.dwelling())
 }
 
 /// The container's name with its colour, or the channel's name.
-#[component]
-fn Destination(outcome: Outcome) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let guide = resident.guide.get_untracked();
-    let zone = resident.zone.get_untracked();
+fn destination(out: &mut Html, state: &State, outcome: &Outcome) {
+    let words = &state.words;
     if let Some(stream) = &outcome.stream {
-        let mut containers = guide.containers(stream, zone.as_deref(), resident.dwelling().as_deref());
-        let stream_name = words.named("stream", stream);
-        let name_of = |id: &str| words.text(&format!("container.{id}"));
-        let mut seen: Vec<String> = Vec::new();
-        containers.retain(|c| {
-            name_of(&c.id).is_some_and(|name| {
-                !seen.contains(&name) && {
-                    seen.push(name);
-                    true
+        let name_of = |c: &GuideContainer| words.text(&format!("container.{}", c.id));
+        let mut named: Vec<String> = Vec::new();
+        let mut colours: Vec<&str> = Vec::new();
+        for container in containers(state, outcome) {
+            let Some(name) = name_of(container) else { continue };
+            if !named.contains(&name) {
+                named.push(name);
+                if !colours.contains(&container.colour.as_str()) {
+                    colours.push(&container.colour);
                 }
-            })
-        });
-        // Without a zone a stream may have several containers: then its own name is the clearest,
-        // beside the colours it comes in.
-        let one = containers.len() == 1;
-        let mut colours: Vec<String> = Vec::new();
-        for c in &containers {
-            if !colours.contains(&c.colour) {
-                colours.push(c.colour.clone());
             }
         }
-        let name = containers.first().filter(|_| one).and_then(|c| name_of(&c.id)).unwrap_or(stream_name);
-        return view! {
-            <p class="destination" data-stream=stream.clone()>
-                <span class="container">
-                    {colours.into_iter().map(|colour| view! { <Swatch colour/> }).collect_view()}
-                    {name}
-                </span>
-            </p>
+        put!(out, "<p class=\"destination\" data-stream=\"" (stream) "\"><span class=\"container\">");
+        for colour in colours {
+            swatch(out, colour);
         }
-        .into_any();
-    }
-    if let Some(channel) = &outcome.channel {
-        return view! {
-            <p class="destination" data-channel=channel.clone()>{words.named("channel", channel)}</p>
+        // Without a zone a stream may have several containers: then its own name is the clearest,
+        // beside the colours it comes in.
+        match named.as_slice() {
+            [one] => out.text(one),
+            _ => out.text(&words.named("stream", stream)),
         }
-        .into_any();
+        out.markup("</span></p>");
+    } else if let Some(channel) = &outcome.channel {
+        put!(out, "<p class=\"destination\" data-channel=\"" (channel) "\">" (words.named("channel", channel)) "</p>");
     }
-    ().into_any()
 }
 
 /// A container's colour, as a small cart. The name beside it says the same in words.
-#[component]
-fn Swatch(colour: String) -> impl IntoView {
-    let plain =
-        colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
-    plain.then(|| {
-        view! {
-            <svg class="swatch" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-                <path class="swatch-edge" fill=colour
-                    d="M3 4.5 20 3a1.5 1.5 0 0 1 1.6 1.4V7H19l-1.6 12.6A2 2 0 0 1 15.4 21H9a2 2 0 0 1-2-1.7L5.2 7H3Z"/>
-            </svg>
-        }
-    })
+fn swatch(out: &mut Html, colour: &str) {
+    if colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit()) {
+        put!(out, "<svg class=\"swatch\" viewBox=\"0 0 24 24\" aria-hidden=\"true\" focusable=\"false\">\
+            <path class=\"swatch-edge\" fill=\"" (colour) "\" d=\"M3 4.5 20 3a1.5 1.5 0 0 1 1.6 1.4V7H19l-1.6 \
+            12.6A2 2 0 0 1 15.4 21H9a2 2 0 0 1-2-1.7L5.2 7H3Z\"/></svg>");
+    }
 }
 
 /// What belongs to one outcome: caution, preparation, reason, sites, whom to ask.
-#[component]
-fn Detail(outcome: Outcome, item: String) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let caution = outcome.hazard.as_ref().map(|class| words.say(&format!("caution-{class}")));
-    let steps = outcome.steps.iter().map(|s| view! { <li>{words.step(s)}</li> }).collect_view();
-    let reason = words.reason(&outcome);
-    let mut channels: Vec<String> = outcome.channel.iter().cloned().collect();
-    channels.extend(outcome.also.iter().filter(|c| outcome.channel.as_ref() != Some(*c)).cloned());
-    let banned = words.banned(&outcome);
-    let asks = matches!(outcome.verdict, Answered::Unlisted | Answered::Undecided) || outcome.closed_list;
-    view! {
-        {outcome.temporary.then(|| view! {
-            <p class="temporary" id="temporary">{t!(words.messages, "temporary-order")}</p>
-        })}
-        {banned.into_iter().map(|text| view! { <p class="banned">{text}</p> }).collect_view()}
-        {caution.map(|text| view! {
-            <div class="caution" role="note">
-                <svg viewBox="0 0 48 48" aria-hidden="true"><use href="icons.svg#verdict-caution"></use></svg>
-                <p><strong>{t!(words.messages, "caution-title")}</strong>" "{text}</p>
-            </div>
-        })}
-        {(!outcome.steps.is_empty()).then(|| view! {
-            <section class="prepare">
-                <h2>{t!(words.messages, "prepare-title")}</h2>
-                <ol>{steps}</ol>
-            </section>
-        })}
-        {(!channels.is_empty()).then(|| {
-            let also = outcome.channel.is_none();
-            view! {
-                {also.then(|| view! { <h2 class="also">{t!(words.messages, "also-title")}</h2> })}
-                {channels.into_iter().map(|channel| view! { <Sites channel item=item.clone()/> }).collect_view()}
-            }
-        })}
-        {reason.map(|text| view! {
-            <section class="why">
-                <h2>{t!(words.messages, "why-title")}</h2>
-                <p>{text}</p>
-            </section>
-        })}
-        <ContainerRules outcome=outcome.clone()/>
-        {asks.then(|| view! { <Ask/> })}
+fn detail(out: &mut Html, state: &State, outcome: &Outcome, item: &str) {
+    let words = &state.words;
+    let m = &words.messages;
+    if outcome.temporary {
+        put!(out, "<p class=\"temporary\" id=\"temporary\">" (t!(m, "temporary-order")) "</p>");
+    }
+    for text in words.banned(outcome) {
+        put!(out, "<p class=\"banned\">" (text) "</p>");
+    }
+    if let Some(class) = &outcome.hazard {
+        put!(out, "<div class=\"caution\" role=\"note\"><svg viewBox=\"0 0 48 48\" aria-hidden=\"true\">\
+            <use href=\"icons.svg#verdict-caution\"></use></svg><p><strong>" (t!(m, "caution-title"))
+            "</strong> " (words.say(&format!("caution-{class}"))) "</p></div>");
+    }
+    if !outcome.steps.is_empty() {
+        put!(out, "<section class=\"prepare\"><h2>" (t!(m, "prepare-title")) "</h2><ol>");
+        for step in &outcome.steps {
+            put!(out, "<li>" (words.step(step)) "</li>");
+        }
+        out.markup("</ol></section>");
+    }
+    let also = outcome.also.iter().filter(|c| outcome.channel.as_ref() != Some(*c));
+    let channels: Vec<&String> = outcome.channel.iter().chain(also).collect();
+    if outcome.channel.is_none() && !channels.is_empty() {
+        put!(out, "<h2 class=\"also\">" (t!(m, "also-title")) "</h2>");
+    }
+    for id in channels {
+        channel(out, state, id, item);
+    }
+    if let Some(reason) = words.reason(outcome) {
+        put!(out, "<section class=\"why\"><h2>" (t!(m, "why-title")) "</h2><p>" (reason) "</p></section>");
+    }
+    container_rules(out, state, outcome);
+    if matches!(outcome.verdict, Answered::Unlisted | Answered::Undecided) || outcome.closed_list {
+        ask(out, state);
     }
 }
 
 /// The rules of the container a thing goes into, one tap away: they are the same for every thing.
-#[component]
-fn ContainerRules(outcome: Outcome) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let guide = resident.guide.get_untracked();
-    let (zone, dwelling) = (resident.zone.get_untracked(), resident.dwelling());
-    let containers = match &outcome.stream {
-        Some(stream) => guide.containers(stream, zone.as_deref(), dwelling.as_deref()),
-        None => Vec::new(),
-    };
+fn container_rules(out: &mut Html, state: &State, outcome: &Outcome) {
+    let (words, containers) = (&state.words, containers(state, outcome));
     // With several containers it is not known which one stands at home.
-    let [only] = containers.as_slice() else { return ().into_any() };
+    let [only] = containers.as_slice() else { return };
     let set_out = words.text(&format!("container.{}.set-out", only.id));
     let rules = only.rules.iter().map(|(kind, limit)| words.container_rule(&only.id, kind, limit.as_deref()));
     let lines: Vec<String> = set_out.into_iter().chain(rules).filter(|line| !line.is_empty()).collect();
     if lines.is_empty() {
-        return ().into_any();
+        return;
     }
     let name = words.named("container", &only.id);
-    view! {
-        <details class="decided" data-container=only.id.clone()>
-            <summary>{t!(words.messages, "container-rules-title", container = name)}</summary>
-            <ul>{lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
-        </details>
+    put!(out, "<details class=\"decided\" data-container=\"" (only.id) "\"><summary>"
+        (t!(words.messages, "container-rules-title", container = name)) "</summary><ul>");
+    for line in lines {
+        put!(out, "<li>" (line) "</li>");
     }
-    .into_any()
+    out.markup("</ul></details>");
 }
 
 /// Whom to ask about a thing that is not on the list.
-#[component]
-pub(crate) fn Ask() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let contact = resident.guide.with_untracked(|g| g.contact.clone());
-    let phone = (!contact.phone.is_empty()).then(|| {
-        let href = format!("tel:{}", contact.phone.replace(' ', ""));
-        view! { <a class="action" href=href><bdi dir="ltr">{contact.phone.clone()}</bdi></a> }
-    });
-    let email = (!contact.email.is_empty()).then(|| {
-        view! { <a class="action" href=format!("mailto:{}", contact.email)><bdi dir="ltr">{contact.email.clone()}</bdi></a> }
-    });
-    view! {
-        <div class="ask">
-            <p>{t!(words.messages, "ask-contact", name = words.text("contact.name").unwrap_or_default())}</p>
-            <p class="actions">{phone}{email}</p>
-        </div>
+pub(crate) fn ask(out: &mut Html, state: &State) {
+    let (words, contact) = (&state.words, &state.guide.contact);
+    let name = words.text("contact.name").unwrap_or_default();
+    put!(out, "<div class=\"ask\"><p>" (t!(words.messages, "ask-contact", name = name)) "</p><p class=\"actions\">");
+    call(out, &contact.phone);
+    if !contact.email.is_empty() {
+        put!(out, "<a class=\"action\" href=\"mailto:" (contact.email) "\"><bdi dir=\"ltr\">" (contact.email)
+            "</bdi></a>");
+    }
+    out.markup("</p></div>");
+}
+
+/// A number to call, when there is one.
+pub(crate) fn call(out: &mut Html, phone: &str) {
+    if !phone.is_empty() {
+        put!(out, "<a class=\"action\" href=\"tel:" (phone.replace(' ', "")) "\"><bdi dir=\"ltr\">" (phone)
+            "</bdi></a>");
     }
 }
 
 /// Which rule decided, one tap away.
-#[component]
-fn Decided(outcome: Outcome) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let edition = resident.guide.with_untracked(|g| g.edition.label.clone());
-    let tier = outcome.tier.map(|tier| words.say(&format!("tier-{}", tier.code())));
-    let rules = outcome.rules.join(", ");
-    view! {
-        <details class="decided" id="decided">
-            <summary>{t!(words.messages, "decided-title")}</summary>
-            {tier.map(|tier| view! { <p>{tier}</p> })}
-            {(!rules.is_empty()).then(|| view! {
-                <p>{t!(words.messages, "decided-rule")}" "<code><bdi dir="ltr">{rules}</bdi></code></p>
-            })}
-            {outcome.acknowledged.then(|| view! { <p>{t!(words.messages, "decided-acknowledged")}</p> })}
-            <p>{t!(words.messages, "decided-edition", edition = edition)}</p>
-        </details>
+fn decided(out: &mut Html, state: &State, outcome: &Outcome) {
+    let m = &state.words.messages;
+    put!(out, "<details class=\"decided\" id=\"decided\"><summary>" (t!(m, "decided-title")) "</summary>");
+    if let Some(tier) = outcome.tier {
+        put!(out, "<p>" (state.words.say(&format!("tier-{}", tier.code()))) "</p>");
     }
+    if !outcome.rules.is_empty() {
+        put!(out, "<p>" (t!(m, "decided-rule")) " <code><bdi dir=\"ltr\">" (outcome.rules.join(", "))
+            "</bdi></code></p>");
+    }
+    if outcome.acknowledged {
+        put!(out, "<p>" (t!(m, "decided-acknowledged")) "</p>");
+    }
+    put!(out, "<p>" (t!(m, "decided-edition", edition = state.guide.edition.label.as_str())) "</p></details>");
 }

@@ -1,40 +1,29 @@
 //! Starting the resident's page: language, guide, words; then the frame around every screen.
 
+use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
+use std::rc::Rc;
 use std::sync::Arc;
 
-use guide_data::{Guide, LanguagePack};
-use leptos::mount::mount_to;
-use leptos::prelude::*;
+use guide_data::{Guide, PackedWords};
 use locales::{Lang, negotiate, t};
 use wasm_bindgen::JsCast as _;
+use web_sys::{Element, HtmlSelectElement};
 
-use super::item::PageView;
-use super::offline::{Offline, OfflineLine, UpdateBanner};
-use super::state::{Resident, Screens};
-use crate::address::Address;
+use super::answer::ask;
+use super::html::{Html, put};
+use super::link::open_link;
+use super::offline::{Offline, switch as switch_guide};
+use super::state::{Resident, Screens, State};
+use crate::address::{Address, Page};
 use crate::browser::{self, FetchProblem, Settings};
 use crate::words::Words;
 
 /// Draws the page once guide and words are here.
 pub(crate) fn start() {
-    // Leptos has tasks of its own only once something is mounted.
     wasm_bindgen_futures::spawn_local(async {
         match load().await {
-            Ok((guide, words, settings, unknown_language)) => {
-                let place = web_sys::window()
-                    .and_then(|w| w.document())
-                    .and_then(|d| d.get_element_by_id("app"))
-                    .and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok());
-                if let Some(place) = place {
-                    place.set_inner_text("");
-                    mount_to(place, move || {
-                        let resident =
-                            Resident::new(guide.clone(), words.clone(), settings.clone(), Screens::Page);
-                        view! { <Frame resident unknown_language=unknown_language.clone()/> }
-                    })
-                    .forget();
-                }
-            }
+            Ok(loaded) => Frame::start(loaded),
             Err(problem) => start_problem(problem),
         }
     });
@@ -42,24 +31,28 @@ pub(crate) fn start() {
 
 /// Shows the part of the page that was written for this; no words have been loaded yet.
 pub(crate) fn start_problem(problem: FetchProblem) {
-    let document = web_sys::window().and_then(|w| w.document());
-    let show = |id: &str| {
-        if let Some(element) = document.as_ref().and_then(|d| d.get_element_by_id(id)) {
+    for id in ["start-problem", problem.place()] {
+        if let Some(element) = browser::element(id) {
             let _ = element.remove_attribute("hidden");
         }
-    };
-    show("start-problem");
-    show(&format!("start-problem-{}", problem.code()));
+    }
 }
 
-type Loaded = (Arc<Guide>, Arc<Words>, Settings, Option<String>);
+struct Loaded {
+    guide: Arc<Guide>,
+    words: Arc<Words>,
+    settings: Settings,
+    /// A language the address asked for and the guide does not have.
+    unknown_language: Option<String>,
+}
 
 /// Fetches the guide and the best language: the address's, the one chosen before, the browser's,
 /// the guide's own.
 async fn load() -> Result<Loaded, FetchProblem> {
     let settings = browser::load_settings();
     let asked = Address::read(&browser::fragment()).language;
-    let guide: Guide = browser::fetch_json("data/guide.json").await?;
+    let guide = browser::fetch_bytes("data/guide.txt").await?;
+    let guide = Guide::from_bytes(&guide).map_err(|_| FetchProblem::Broken)?;
     let offered: Vec<Lang> = guide.languages.iter().filter_map(|l| l.parse().ok()).collect();
     let known = |tag: &str| negotiate(&[tag], &offered).map(|l| l.tag());
     let from_browser = || {
@@ -68,201 +61,232 @@ async fn load() -> Result<Loaded, FetchProblem> {
         negotiate(&wanted, &offered).map(Lang::tag)
     };
     let from_address = asked.as_deref().and_then(known);
-    let unknown = asked.filter(|_| from_address.is_none());
+    let unknown_language = asked.filter(|_| from_address.is_none());
     let language = from_address
         .or_else(|| settings.language.as_deref().and_then(known))
         .or_else(from_browser)
         .unwrap_or_else(|| guide.source_language.clone());
-    let pack = match pack(&language).await {
-        Ok(pack) => pack,
-        Err(_) => pack(&guide.source_language).await?,
+    let words = match words(&language, &guide).await {
+        Ok(words) => words,
+        Err(_) => words(&guide.source_language, &guide).await?,
     };
-    let words = Words::new(pack, &guide);
-    Ok((Arc::new(guide), Arc::new(words), settings, unknown))
+    Ok(Loaded { guide: Arc::new(guide), words: Arc::new(words), settings, unknown_language })
 }
 
-/// A language's pack.
-async fn pack(language: &str) -> Result<LanguagePack, FetchProblem> {
-    browser::fetch_json(&format!("data/lang/{language}.json")).await
+/// The words of a language.
+async fn words(language: &str, guide: &Guide) -> Result<Words, FetchProblem> {
+    let bytes = browser::fetch_bytes(&format!("data/lang/{language}.txt")).await?;
+    let packed = PackedWords::from_bytes(&bytes, guide).map_err(|_| FetchProblem::Broken)?;
+    Words::read(packed, guide).ok_or(FetchProblem::Broken)
 }
 
-/// Fetches other words to search by, now that the guide can answer. Without them every item is
-/// still found by its name.
-fn learn(resident: Resident) {
-    wasm_bindgen_futures::spawn_local(async move {
-        let words = resident.words.get_untracked();
-        let others = browser::fetch_json(&format!("data/words/{}.json", words.language())).await;
-        if let Ok(others) = others {
-            words.learn(&others, &resident.guide.get_untracked());
-            resident.learned.update(|times| *times += 1);
-        }
-    });
+/// Other words to search by. Without them every item is still found by its name.
+async fn other_words(language: &str, guide: &Guide) -> Option<BTreeMap<String, Vec<String>>> {
+    let bytes = browser::fetch_bytes(&format!("data/words/{language}.txt")).await.ok()?;
+    guide.search_words(&bytes).ok()
 }
 
-/// Header, page, footer.
-#[component]
-fn Frame(
-    /// The state of the screens.
+/// What stands around the screens.
+struct Frame {
     resident: Resident,
-    /// A language the address asked for and the guide does not have.
-    unknown_language: Option<String>,
-) -> impl IntoView {
-    provide_context(resident);
-    provide_context(Offline::start("guide"));
-    let missing = RwSignal::new(unknown_language);
-    follow_address(resident, missing);
-    learn(resident);
-    Effect::new(move |_| {
-        resident.words.with(|w| {
-            browser::set_language(w.language(), w.direction());
-            let title = w.text("program.name").unwrap_or_default();
-            browser::set_title(&t!(w.messages, "page-title", program = title));
+    place: Element,
+    offline: Cell<Offline>,
+    /// A language that was asked for and is not here.
+    missing: RefCell<Option<String>>,
+}
+
+impl Frame {
+    fn start(loaded: Loaded) {
+        let Some(place) = browser::element("app") else { return };
+        let Loaded { guide, words, settings, unknown_language } = loaded;
+        let frame = Rc::new(Self {
+            resident: Resident::new(guide, words, settings, Screens::Page),
+            place: place.clone(),
+            offline: Cell::default(),
+            missing: RefCell::new(unknown_language),
         });
-    });
-    let skip = move |ev: leptos::ev::MouseEvent| {
-        ev.prevent_default();
-        browser::focus("heading");
-    };
-    view! {
-        <a class="skip" href="#main" on:click=skip>{move || resident.words.with(|w| t!(w.messages, "skip"))}</a>
-        <header class="lid">
-            <Brand/>
-            <LanguageSwitch missing/>
-        </header>
-        <UpdateBanner/>
-        <main id="main">
-            {move || missing.get().map(|language| {
-                let words = resident.words.get();
-                view! {
-                    <div class="notice" role="alert" id="unknown-language">
-                        <p>{t!(words.messages, "unknown-language", language = language)}</p>
-                    </div>
-                }
-            })}
-            <PageView/>
-        </main>
-        <Foot/>
-    }
-}
-
-/// Keeps the page in step with the browser's address, its back and forward.
-fn follow_address(resident: Resident, missing: RwSignal<Option<String>>) {
-    let read = move |first: bool| {
-        let address = Address::read(&browser::fragment());
-        let current = resident.words.with_untracked(|w| w.language().to_owned());
-        if let Some(language) = address.language.filter(|l| *l != current && !first) {
-            switch(resident, language, missing);
+        let mut out = Html::default();
+        out.markup(
+            "<a class=\"skip\" href=\"#main\" data-do=\"skip\"></a><header class=\"lid\"></header>\
+             <div class=\"banner\"></div><main id=\"main\"><div class=\"missing\"></div><div class=\"page\"></div></main>\
+             <footer><p id=\"offline-status\" class=\"offline\" role=\"status\"></p><div class=\"foot\"></div></footer>",
+        );
+        browser::draw(&place, &out);
+        for (event, run) in
+            [("click", Self::clicked as fn(&Rc<Self>, &web_sys::Event)), ("change", Self::changed)]
+        {
+            let own = frame.clone();
+            browser::listen(&place, event, move |event| run(&own, &event));
         }
-        resident.page.set(address.page);
-    };
-    read(true);
-    browser::window_event("hashchange", move |_| read(false));
-}
+        let told = frame.clone();
+        Offline::start("guide", move |state| told.show_offline(state));
+        frame.draw();
+        if let Some(page) = frame.part(".page") {
+            frame.read_address(true);
+            frame.resident.mount(page);
+            frame.resident.focus();
+        }
+        let own = frame.clone();
+        browser::window_event("hashchange", move |_| own.read_address(false));
+        frame.learn();
+    }
 
-/// Shows another language. Without a network it comes from what was kept at the first visit.
-fn switch(resident: Resident, language: String, missing: RwSignal<Option<String>>) {
-    wasm_bindgen_futures::spawn_local(async move {
-        let guide = resident.guide.get_untracked();
-        match pack(&language).await {
-            Ok(pack) => {
-                missing.set(None);
-                let mut settings = browser::load_settings();
-                settings.language = Some(language.clone());
-                browser::save_settings(&settings);
-                resident.words.set(Arc::new(Words::new(pack, &guide)));
-                learn(resident);
-                browser::replace_fragment(&resident.page.with_untracked(|p| p.fragment(&language)));
+    fn part(&self, css: &str) -> Option<Element> {
+        self.place.query_selector(css).ok().flatten()
+    }
+
+    fn fill(&self, css: &str, fill: impl FnOnce(&mut Html, &State)) {
+        if let Some(part) = self.part(css) {
+            let mut out = Html::default();
+            self.resident.with(|s| fill(&mut out, s));
+            browser::draw(&part, &out);
+        }
+    }
+
+    /// Draws everything but the page's screen, which draws itself.
+    fn draw(&self) {
+        self.resident.with(|s| {
+            let words = &s.words;
+            browser::set_language(words.language(), words.direction());
+            let title = words.text("program.name").unwrap_or_default();
+            browser::set_title(&t!(words.messages, "page-title", program = title));
+        });
+        self.fill(".skip", |out, s| out.text(&t!(s.words.messages, "skip")));
+        self.fill(".lid", lid);
+        self.fill(".foot", foot);
+        self.draw_missing();
+        self.show_offline(self.offline.get());
+    }
+
+    fn draw_missing(&self) {
+        let missing = self.missing.borrow();
+        self.fill(".missing", |out, s| {
+            if let Some(language) = missing.as_deref() {
+                put!(out, "<div class=\"notice\" role=\"alert\" id=\"unknown-language\"><p>"
+                    (t!(s.words.messages, "unknown-language", language = language)) "</p></div>");
             }
-            Err(_) => missing.set(Some(language)),
-        }
-    });
-}
+        });
+    }
 
-#[component]
-fn Brand() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    move || {
-        let words = resident.words.get();
-        view! {
-            <super::link::PageLink page=crate::address::Page::Home class="brand">
-                <svg viewBox="0 0 32 32" aria-hidden="true"><use href="icons.svg#lidleaf"></use></svg>
-                <span>{words.text("program.name").unwrap_or_default()}</span>
-            </super::link::PageLink>
+    fn show_offline(&self, state: Offline) {
+        self.offline.set(state);
+        self.fill(".banner", |out, s| state.banner(out, &s.words));
+        self.fill(".offline", |out, s| out.text(&state.line(&s.words)));
+        if let Some(line) = self.part(".offline") {
+            line.set_class_name(if state.is_whole() { "offline whole" } else { "offline" });
         }
     }
-}
 
-/// The language switch: each language under its own name.
-#[component]
-fn LanguageSwitch(missing: RwSignal<Option<String>>) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    move || {
-        let words = resident.words.get();
-        let guide = resident.guide.get();
-        let current = words.language().to_owned();
-        let options = guide
-            .languages
-            .iter()
-            .map(|tag| {
-                let name = tag.parse::<Lang>().map_or_else(|_| tag.clone(), |l| l.endonym());
-                view! { <option value=tag.clone() lang=tag.clone() selected=*tag == current>{name}</option> }
-            })
-            .collect_view();
-        view! {
-            <label class="language">
-                <svg viewBox="0 0 24 24" aria-hidden="true">
-                    <circle cx="12" cy="12" r="9"/><path d="M3 12h18M12 3c5 5 5 13 0 18M12 3c-5 5-5 13 0 18"/>
-                </svg>
-                <span class="unseen">{t!(words.messages, "language-label")}</span>
-                <select id="language" on:change:target=move |ev| switch(resident, ev.target().value(), missing)>
-                    {options}
-                </select>
-            </label>
+    /// Keeps the page in step with the browser's address, its back and forward.
+    fn read_address(self: &Rc<Self>, first: bool) {
+        let address = Address::read(&browser::fragment());
+        let current = self.resident.with(|s| s.words.language().to_owned());
+        if let Some(language) = address.language.filter(|l| *l != current && !first) {
+            self.switch(language);
         }
+        self.resident.open(address.page);
     }
-}
 
-/// Zone, state of the translation, offline line, edition, whom to ask.
-#[component]
-fn Foot() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    view! {
-        <footer>
-            <OfflineLine/>
-            {move || {
-                let words = resident.words.get();
-                let guide = resident.guide.get();
-                let zone = resident.zone.get();
-                let zones = guide
-                    .zones
-                    .iter()
-                    .map(|z| view! {
-                        <option value=z.id.clone() selected=zone.as_ref() == Some(&z.id)>
-                            {words.named("zone", &z.id)}
-                        </option>
-                    })
-                    .collect_view();
-                let choose = move |value: String| resident.set_zone((!value.is_empty()).then_some(value));
-                view! {
-                    {(guide.zones.len() > 1).then(|| view! {
-                        <label class="zone">
-                            <span>{t!(words.messages, "zone-label")}</span>
-                            <select id="zone" on:change:target=move |ev| choose(ev.target().value())>
-                                <option value="" selected=zone.is_none()>{t!(words.messages, "zone-none")}</option>
-                                {zones}
-                            </select>
-                        </label>
-                    })}
-                    {words.unreviewed().then(|| view! {
-                        <p id="unreviewed" class="quiet">{t!(words.messages, "unreviewed")}</p>
-                    })}
-                    <super::answer::Ask/>
-                    <p class="quiet">
-                        {t!(words.messages, "decided-edition", edition = guide.edition.label.clone())}
-                    </p>
-                    <p class="quiet">{t!(words.messages, "privacy")}</p>
+    /// Shows another language. Without a network it comes from what was kept at the first visit.
+    fn switch(self: &Rc<Self>, language: String) {
+        let own = self.clone();
+        wasm_bindgen_futures::spawn_local(async move {
+            let guide = own.resident.with(|s| s.guide.clone());
+            match words(&language, &guide).await {
+                Ok(words) => {
+                    own.missing.replace(None);
+                    let mut settings = browser::load_settings();
+                    settings.language = Some(language.clone());
+                    browser::save_settings(&settings);
+                    own.resident.show_words(Arc::new(words));
+                    own.draw();
+                    own.learn();
+                    browser::replace_fragment(&own.resident.with(|s| s.page.fragment(&language)));
                 }
-            }}
-        </footer>
+                Err(_) => {
+                    own.missing.replace(Some(language));
+                    own.draw_missing();
+                }
+            }
+        });
     }
+
+    /// Fetches other words to search by, now that the guide can answer.
+    fn learn(&self) {
+        let resident = self.resident.clone();
+        wasm_bindgen_futures::spawn_local(async move {
+            let (guide, words) = resident.with(|s| (s.guide.clone(), s.words.clone()));
+            if let Some(others) = other_words(words.language(), &guide).await {
+                words.learn(&others, &guide);
+                resident.show_learned();
+            }
+        });
+    }
+
+    fn clicked(self: &Rc<Self>, event: &web_sys::Event) {
+        match browser::what_to_do(event).as_ref().map(|(what, _)| what.as_str()) {
+            Some("skip") => {
+                event.prevent_default();
+                browser::focus("heading");
+            }
+            Some("update") => switch_guide(),
+            _ => {}
+        }
+    }
+
+    fn changed(self: &Rc<Self>, event: &web_sys::Event) {
+        let Some(list) = event.target().and_then(|t| t.dyn_into::<HtmlSelectElement>().ok()) else { return };
+        let value = list.value();
+        match list.id().as_str() {
+            "language" => self.switch(value),
+            "zone" => self.resident.set_zone((!value.is_empty()).then_some(value)),
+            _ => {}
+        }
+    }
+}
+
+fn option(out: &mut Html, value: &str, chosen: bool) {
+    put!(out, "<option value=\"" (value) "\"");
+    if chosen {
+        out.markup(" selected");
+    }
+}
+
+/// The band on top: the guide's name, and each language under its own name.
+fn lid(out: &mut Html, state: &State) {
+    let words = &state.words;
+    open_link(out, state, &Page::Home, "brand");
+    put!(out, "<svg viewBox=\"0 0 32 32\" aria-hidden=\"true\"><use href=\"icons.svg#lidleaf\"></use></svg><span>"
+        (words.text("program.name").unwrap_or_default())
+        "</span></a><label class=\"language\"><svg viewBox=\"0 0 24 24\" aria-hidden=\"true\">\
+        <circle cx=\"12\" cy=\"12\" r=\"9\"/><path d=\"M3 12h18M12 3c5 5 5 13 0 18M12 3c-5 5-5 13 0 18\"/></svg>\
+        <span class=\"unseen\">" (t!(words.messages, "language-label")) "</span><select id=\"language\">");
+    for tag in &state.guide.languages {
+        let name = tag.parse::<Lang>().map_or_else(|_| tag.clone(), |l| l.endonym());
+        option(out, tag, tag == words.language());
+        put!(out, " lang=\"" (tag) "\">" (name) "</option>");
+    }
+    out.markup("</select></label>");
+}
+
+/// Zone, state of the translation, whom to ask, edition.
+fn foot(out: &mut Html, state: &State) {
+    let (words, guide) = (&state.words, &state.guide);
+    let m = &words.messages;
+    if guide.zones.len() > 1 {
+        put!(out, "<label class=\"zone\"><span>" (t!(m, "zone-label")) "</span><select id=\"zone\">");
+        option(out, "", state.zone.is_none());
+        put!(out, ">" (t!(m, "zone-none")) "</option>");
+        for zone in &guide.zones {
+            option(out, &zone.id, state.zone.as_ref() == Some(&zone.id));
+            put!(out, ">" (words.named("zone", &zone.id)) "</option>");
+        }
+        out.markup("</select></label>");
+    }
+    if words.unreviewed() {
+        put!(out, "<p id=\"unreviewed\" class=\"quiet\">" (t!(m, "unreviewed")) "</p>");
+    }
+    ask(out, state);
+    put!(out, "<p class=\"quiet\">" (t!(m, "decided-edition", edition = guide.edition.label.as_str()))
+        "</p><p class=\"quiet\">" (t!(m, "privacy")) "</p>");
 }

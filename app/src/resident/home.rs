@@ -1,11 +1,15 @@
 //! The start: search, recent and common items, categories; and the items of one category.
 
+use guide_data::sort_by;
 use guide_data::standard::CATEGORIES;
-use leptos::prelude::*;
 use locales::t;
 
-use super::link::{ItemLink, PageLink};
-use super::state::{Resident, Screens};
+use super::answer::ask;
+use super::html::{Html, put};
+use super::item::bar;
+use super::link::{item_links, open_link};
+use super::pictogram::{of_category, pictogram};
+use super::state::State;
 use crate::address::Page;
 use crate::browser;
 
@@ -13,186 +17,97 @@ use crate::browser;
 const COMMON: usize = 8;
 
 /// Search first; below it what most people look for.
-#[component]
-pub(crate) fn Home() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let query = RwSignal::new(String::new());
-    let found = Memo::new(move |_| {
-        let typed = query.get();
-        // More words may have been learned meanwhile.
-        resident.learned.track();
-        resident.words.with(|w| w.find(&typed))
-    });
-    let searching = move || !query.with(|q| q.trim().is_empty());
-    let open_first = move |ev: leptos::ev::SubmitEvent| {
-        ev.prevent_default();
-        let first = found.with(|f| f.first().copied());
-        let id =
-            first.and_then(|at| resident.guide.with_untracked(|g| g.items.get(at).map(|i| i.id.clone())));
-        if let Some(id) = id {
-            resident.go(Page::Item { id, step: 0 });
-        }
-    };
-    let count = move || {
-        if searching() {
-            resident.words.with(|w| t!(w.messages, "search-count", count = found.with(Vec::len)))
-        } else {
-            String::new()
-        }
-    };
-    if resident.screens == Screens::Page {
-        browser::focus("search");
-    }
-    view! {
-        <form class="search" role="search" on:submit=open_first>
-            <label for="search"><h1 id="heading" tabindex="-1">{t!(words.messages, "search-label")}</h1></label>
-            <input
-                id="search"
-                type="search"
-                name="q"
-                autocomplete="off"
-                autocapitalize="none"
-                spellcheck="false"
-                enterkeyhint="go"
-                maxlength="200"
-                placeholder=t!(words.messages, "search-placeholder")
-                aria-describedby="results-count"
-                on:input:target=move |ev| query.set(ev.target().value())
-            />
-        </form>
-        <p id="results-count" class="quiet" role="status" aria-live="polite">{count}</p>
-        {move || if searching() {
-            view! { <Results found/> }.into_any()
-        } else {
-            view! { <Browse/> }.into_any()
-        }}
+pub(crate) fn home(out: &mut Html, state: &State) {
+    let m = &state.words.messages;
+    put!(out,
+        "<form class=\"search\" role=\"search\"><label for=\"search\"><h1 id=\"heading\" tabindex=\"-1\">"
+        (t!(m, "search-label"))
+        "</h1></label><input id=\"search\" type=\"search\" name=\"q\" autocomplete=\"off\" autocapitalize=\"none\" \
+         spellcheck=\"false\" enterkeyhint=\"go\" maxlength=\"200\" aria-describedby=\"results-count\" placeholder=\""
+        (t!(m, "search-placeholder")) "\" value=\"" (state.query)
+        "\"></form><p id=\"results-count\" class=\"quiet\" role=\"status\" aria-live=\"polite\">"
+        (count(state)) "</p><div id=\"found\">");
+    found(out, state);
+    out.markup("</div>");
+}
+
+/// How many were found, for those who do not see them.
+pub(crate) fn count(state: &State) -> String {
+    if state.is_searching() {
+        t!(state.words.messages, "search-count", count = state.found.len())
+    } else {
+        String::new()
     }
 }
 
-/// What was found.
-#[component]
-fn Results(found: Memo<Vec<usize>>) -> impl IntoView {
-    move || {
-        let found = found.get();
-        if found.is_empty() {
-            return view! { <Nothing/> }.into_any();
-        }
-        view! {
-            <ul id="results" class="items">
-                {found.into_iter().map(|at| view! { <li><ItemLink at/></li> }).collect_view()}
-            </ul>
-        }
-        .into_any()
-    }
-}
-
-/// Nothing found is not "no": it says whom to ask.
-#[component]
-fn Nothing() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    view! {
-        <div class="notice">
-            <p>{t!(words.messages, "search-nothing")}</p>
-            <super::answer::Ask/>
-        </div>
+/// What was found, or while nothing is typed what can be browsed.
+pub(crate) fn found(out: &mut Html, state: &State) {
+    if !state.is_searching() {
+        browse(out, state);
+    } else if state.found.is_empty() {
+        // Nothing found is not "no": it says whom to ask.
+        put!(out, "<div class=\"notice\"><p>" (t!(state.words.messages, "search-nothing")) "</p>");
+        ask(out, state);
+        out.markup("</div>");
+    } else {
+        out.markup("<ul id=\"results\" class=\"items\">");
+        item_links(out, state, state.found.iter().copied());
+        out.markup("</ul>");
     }
 }
 
 /// Recent and common items, then categories.
-#[component]
-fn Browse() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let guide = resident.guide.get_untracked();
-    let words = resident.words.get_untracked();
-    let recent: Vec<usize> =
-        resident.recent.with_untracked(|r| r.iter().filter_map(|id| guide.item_index(id)).collect());
+fn browse(out: &mut Html, state: &State) {
+    let (guide, m) = (&state.guide, &state.words.messages);
+    let recent: Vec<usize> = state.recent.iter().filter_map(|id| guide.item_index(id)).collect();
     let mut common: Vec<usize> = (0..guide.items.len()).filter(|at| !recent.contains(at)).collect();
     // What residents get wrong most comes first, then what they have most.
-    common.sort_by_key(|&at| {
-        guide.items.get(at).map(|i| (!i.often_wrong, std::cmp::Reverse(i.common), i.id.clone()))
-    });
-    common.truncate(COMMON);
-    let categories: Vec<(&str, String)> = CATEGORIES
-        .iter()
-        .filter(|c| guide.items.iter().any(|i| i.category == **c))
-        .map(|c| (*c, words.say(&format!("category-{c}"))))
-        .collect();
-    let list = |id: &'static str, title: String, items: Vec<usize>| {
-        (!items.is_empty()).then(|| {
-            view! {
-                <section aria-labelledby=id>
-                    <h2 id=id>{title}</h2>
-                    <ul class="items two">
-                        {items.into_iter().map(|at| view! { <li><ItemLink at/></li> }).collect_view()}
-                    </ul>
-                </section>
-            }
-        })
+    let rank = |&at: &usize| {
+        guide.items.get(at).map(|i| (!i.often_wrong, std::cmp::Reverse(i.common), i.id.as_str()))
     };
-    view! {
-        {list("recent", t!(words.messages, "home-recent"), recent)}
-        {list("common", t!(words.messages, "home-common"), common)}
-        <section aria-labelledby="categories">
-            <h2 id="categories">{t!(words.messages, "home-categories")}</h2>
-            <ul class="items two">
-                {categories
-                    .into_iter()
-                    .map(|(c, name)| {
-                        view! {
-                            <li>
-                                <PageLink page=Page::Category(c.to_owned()) class="item-link category">
-                                    <super::Pictogram id=super::pictogram::of_category(c)/>
-                                    <span>{name}</span>
-                                </PageLink>
-                            </li>
-                        }
-                    })
-                    .collect_view()}
-            </ul>
-        </section>
+    sort_by(&mut common, |a, b| rank(a).cmp(&rank(b)));
+    common.truncate(COMMON);
+    list(out, state, "recent", &t!(m, "home-recent"), recent);
+    list(out, state, "common", &t!(m, "home-common"), common);
+    put!(out, "<section aria-labelledby=\"categories\"><h2 id=\"categories\">"
+        (t!(m, "home-categories")) "</h2><ul class=\"items two\">");
+    for category in CATEGORIES.iter().filter(|c| guide.items.iter().any(|i| i.category == **c)) {
+        out.markup("<li>");
+        open_link(out, state, &Page::Category((*category).to_owned()), "item-link category");
+        pictogram(out, of_category(category));
+        put!(out, "<span>" (state.words.say(&format!("category-{category}"))) "</span></a></li>");
     }
+    out.markup("</ul></section>");
 }
 
-/// The items of one category, by name.
-#[component]
-pub(crate) fn CategoryScreen(
-    /// The category's id.
-    id: String,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let guide = resident.guide.get_untracked();
-    let words = resident.words.get_untracked();
-    if !CATEGORIES.contains(&id.as_str()) {
-        return view! { <NotHere message=t!(words.messages, "unknown-category", id = id)/> }.into_any();
+fn list(out: &mut Html, state: &State, id: &'static str, title: &str, items: Vec<usize>) {
+    if items.is_empty() {
+        return;
     }
-    let mut items: Vec<(String, usize)> = guide
-        .items
-        .iter()
-        .enumerate()
-        .filter(|(_, i)| i.category == id)
-        .map(|(at, i)| (browser::fold(&words.item(&i.id)), at))
-        .collect();
-    items.sort();
-    resident.focus_heading();
-    view! {
-        <super::item::Bar title=words.say(&format!("category-{id}")) pictogram=super::pictogram::of_category(&id)/>
-        <ul class="items">
-            {items.into_iter().map(|(_, at)| view! { <li><ItemLink at/></li> }).collect_view()}
-        </ul>
+    put!(out, "<section aria-labelledby=\"" (id) "\"><h2 id=\"" (id) "\">" (title)
+        "</h2><ul class=\"items two\">");
+    item_links(out, state, items);
+    out.markup("</ul></section>");
+}
+
+/// The items of one category, by name; false when there is no such category.
+pub(crate) fn category(out: &mut Html, state: &State, id: &str) -> bool {
+    if !CATEGORIES.contains(&id) {
+        return false;
     }
-    .into_any()
+    let all = state.guide.items.iter().enumerate().filter(|(_, item)| item.category == id);
+    let mut items: Vec<(String, usize)> =
+        all.map(|(at, item)| (browser::fold(&state.words.item(&item.id)), at)).collect();
+    sort_by(&mut items, Ord::cmp);
+    bar(out, state, &state.words.say(&format!("category-{id}")), of_category(id));
+    out.markup("<ul class=\"items\">");
+    item_links(out, state, items.into_iter().map(|(_, at)| at));
+    out.markup("</ul>");
+    true
 }
 
 /// An address that leads nowhere says so, and leads on.
-#[component]
-pub(crate) fn NotHere(
-    /// What was asked for and is not here.
-    message: String,
-) -> impl IntoView {
-    view! {
-        <div class="notice" role="alert"><p id="not-here">{message}</p></div>
-        <Home/>
-    }
+pub(crate) fn not_here(out: &mut Html, state: &State, message: &str) {
+    put!(out, "<div class=\"notice\" role=\"alert\"><p id=\"not-here\">" (message) "</p></div>");
+    home(out, state);
 }

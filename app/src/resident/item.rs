@@ -1,103 +1,85 @@
-//! An item: the next question, or the answer.
+//! The page shown: the start, a category, or an item with its next question or its answer.
 
 use guide_data::Step;
-use leptos::prelude::*;
 use locales::t;
 
-use super::answer::AnswerScreen;
-use super::home::NotHere;
-use super::question::QuestionScreen;
-use super::state::Resident;
+use super::answer;
+use super::home::{category, home, not_here};
+use super::html::{Html, put};
+use super::pictogram::pictogram;
+use super::question;
+use super::state::{Asked, State};
 use crate::address::Page;
 
-/// An item's screen, after so many answers.
-#[component]
-pub(crate) fn ItemScreen(
-    /// The item's id.
-    id: String,
-    /// How many answers to take into account.
-    step: usize,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let guide = resident.guide.get_untracked();
-    let words = resident.words.get_untracked();
-    let Some(at) = guide.item_index(&id) else {
-        return view! { <NotHere message=t!(words.messages, "unknown-item", id = short(&id))/> }.into_any();
-    };
-    // An address with answers that this page was never given begins again at the first question.
-    let given = resident.answers.with_untracked(|a| if a.item == id { a.given.len() } else { 0 });
-    let step = step.min(given);
-    let known = resident.known(&id, step);
-    let pictogram = guide.items.get(at).map(|i| i.pictogram.clone()).unwrap_or_default();
-    resident.focus_heading();
-    let Some(next) = guide.next(at, &known) else {
-        return view! { <NotHere message=t!(words.messages, "unknown-item", id = short(&id))/> }.into_any();
-    };
-    let body = match next {
-        Step::Ask(question) => view! { <QuestionScreen item=id.clone() step question/> }.into_any(),
-        Step::Answer(answer) => {
-            resident.remember_item(&id);
-            view! { <AnswerScreen item=id.clone() step answer/> }.into_any()
+/// What was drawn.
+#[derive(Debug, Default)]
+pub(crate) struct Drawn {
+    /// The question on the screen.
+    pub(crate) asked: Option<Asked>,
+    /// The item whose answer is on the screen.
+    pub(crate) answered: Option<String>,
+    /// It is the start, or shows the start below a message.
+    pub(crate) is_home: bool,
+}
+
+/// Draws the page.
+pub(crate) fn page(out: &mut Html, state: &State) -> Drawn {
+    let m = &state.words.messages;
+    let lost = match &state.page {
+        Page::Home => {
+            home(out, state);
+            return Drawn { is_home: true, ..Drawn::default() };
         }
+        Page::Category(id) => {
+            if category(out, state, id) {
+                return Drawn::default();
+            }
+            t!(m, "unknown-category", id = id)
+        }
+        Page::Item { id, step } => {
+            if let Some(drawn) = item(out, state, id, *step) {
+                return drawn;
+            }
+            t!(m, "unknown-item", id = short(id))
+        }
+        Page::Unknown(address) => t!(m, "unknown-address", address = address),
     };
-    view! {
-        <Bar title=words.item(&id) pictogram/>
-        {body}
-    }
-    .into_any()
+    not_here(out, state, &lost);
+    Drawn { is_home: true, ..Drawn::default() }
+}
+
+/// An item's screen, after so many answers; `None` when there is no such item.
+fn item(out: &mut Html, state: &State, id: &str, step: usize) -> Option<Drawn> {
+    let at = state.guide.item_index(id)?;
+    // An address with answers that this page was never given begins again at the first question.
+    let given = if state.answers.item == id { state.answers.given.len() } else { 0 };
+    let step = step.min(given);
+    let next = state.guide.next(at, &state.known(id, step))?;
+    bar(out, state, &state.words.item(id), state.guide.items.get(at).map_or("", |i| &i.pictogram));
+    Some(match next {
+        Step::Ask(question) => {
+            question::question(out, state, &question);
+            let options = question.options.into_iter().map(|choice| choice.given).collect();
+            let asked = Asked { item: id.to_owned(), step, fact: question.fact, options };
+            Drawn { asked: Some(asked), ..Drawn::default() }
+        }
+        Step::Answer(answer) => {
+            answer::answer(out, state, id, &answer);
+            Drawn { answered: Some(id.to_owned()), ..Drawn::default() }
+        }
+    })
 }
 
 /// Back, and what the screen is about.
-#[component]
-pub(crate) fn Bar(
-    /// What the screen is about.
-    title: String,
-    /// Its picture.
-    #[prop(into)]
-    pictogram: String,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    view! {
-        <div class="bar">
-            <button id="back" class="icon-button" type="button" aria-label=t!(words.messages, "back")
-                on:click=move |_| resident.back()>
-                <svg viewBox="0 0 24 24" aria-hidden="true"><path d="M15 4 7 12l8 8"/></svg>
-            </button>
-            <super::Pictogram id=pictogram/>
-            <h1 id="heading" tabindex="-1">{title}</h1>
-        </div>
-    }
+pub(crate) fn bar(out: &mut Html, state: &State, title: &str, picture: &str) {
+    put!(out, "<div class=\"bar\"><button id=\"back\" class=\"icon-button\" type=\"button\" data-do=\"back\" \
+        aria-label=\"" (t!(state.words.messages, "back")) "\"><svg viewBox=\"0 0 24 24\" aria-hidden=\"true\">\
+        <path d=\"M15 4 7 12l8 8\"/></svg></button>");
+    pictogram(out, picture);
+    put!(out, "<h1 id=\"heading\" tabindex=\"-1\">" (title) "</h1></div>");
 }
 
 /// An id from an address, short enough to show.
 fn short(id: &str) -> String {
     id.chars().take(60).collect()
-}
-
-/// The page shown now.
-#[component]
-pub(crate) fn PageView() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    // Components are drawn once: what a screen depends on is named here.
-    move || match resident.page.get() {
-        Page::Home => {
-            resident.words.track();
-            view! { <super::Home/> }.into_any()
-        }
-        Page::Category(id) => {
-            resident.words.track();
-            view! { <super::home::CategoryScreen id/> }.into_any()
-        }
-        Page::Item { id, step } => {
-            resident.words.track();
-            resident.guide.track();
-            resident.zone.track();
-            view! { <ItemScreen id step/> }.into_any()
-        }
-        Page::Unknown(address) => {
-            let words = resident.words.get();
-            view! { <NotHere message=t!(words.messages, "unknown-address", address = address)/> }.into_any()
-        }
-    }
 }

@@ -1,53 +1,26 @@
 //! Links between pages: real addresses, so that they can be copied and opened elsewhere.
 
-use leptos::prelude::*;
-
-use super::state::{Resident, Screens};
+use super::html::{Html, put};
+use super::pictogram::pictogram;
+use super::state::{Screens, State};
 use crate::address::Page;
 
-/// A link to a page.
-#[component]
-pub(crate) fn PageLink(
-    /// Where it goes.
-    page: Page,
-    /// Its class.
-    #[prop(into)]
-    class: String,
-    /// What it shows.
-    children: Children,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let language = resident.words.with_untracked(|w| w.language().to_owned());
-    let href = match resident.screens {
-        Screens::Page => format!("#{}", page.fragment(&language)),
-        Screens::Panel => "#".to_owned(),
-    };
-    let follow = move |ev: leptos::ev::MouseEvent| {
-        // A click with a modifier opens a tab or window, which is the browser's to do.
-        if resident.screens == Screens::Panel || !(ev.ctrl_key() || ev.meta_key() || ev.shift_key()) {
-            ev.prevent_default();
-            resident.go(page.clone());
-        }
-    };
-    view! { <a class=class href=href on:click=follow>{children()}</a> }
+/// Opens a link to a page; `</a>` closes it. On the resident's own page the browser follows it; in the
+/// coordinator's panel the screens do.
+pub(crate) fn open_link(out: &mut Html, state: &State, page: &Page, class: &'static str) {
+    put!(out, "<a class=\"" (class) "\" href=\"#");
+    match state.screens {
+        Screens::Page => put!(out, (page.fragment(state.words.language())) "\">"),
+        Screens::Panel => put!(out, "\" data-do=\"page\" data-page=\"" (page.fragment("")) "\">"),
+    }
 }
 
-/// A link to an item, with its picture and name.
-#[component]
-pub(crate) fn ItemLink(
-    /// The item's position in the guide.
-    at: usize,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let guide = resident.guide.get_untracked();
-    let words = resident.words.get_untracked();
-    let item = guide.items.get(at).map(|i| (i.id.clone(), i.pictogram.clone(), words.item(&i.id)));
-    item.map(|(id, pictogram, name)| {
-        view! {
-            <PageLink page=Page::Item { id, step: 0 } class="item-link">
-                <super::Pictogram id=pictogram/>
-                <span>{name}</span>
-            </PageLink>
-        }
-    })
+/// Links to items, each with its picture and name.
+pub(crate) fn item_links(out: &mut Html, state: &State, items: impl IntoIterator<Item = usize>) {
+    for item in items.into_iter().filter_map(|at| state.guide.items.get(at)) {
+        out.markup("<li>");
+        open_link(out, state, &Page::Item { id: item.id.clone(), step: 0 }, "item-link");
+        pictogram(out, &item.pictogram);
+        put!(out, "<span>" (state.words.item(&item.id)) "</span></a></li>");
+    }
 }

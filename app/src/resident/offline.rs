@@ -1,13 +1,16 @@
 //! What the page and its service worker say to each other: whether everything is kept for use
 //! without a signal, and whether a newer guide is ready. The worker is `static/sw.js`.
 
-use leptos::prelude::*;
+use std::cell::Cell;
+use std::rc::Rc;
+
 use locales::t;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast as _, JsValue};
 
-use super::state::Resident;
+use super::html::{Html, put};
 use crate::browser;
+use crate::words::Words;
 
 /// What the worker last said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -25,40 +28,51 @@ pub(crate) enum Kept {
     Failed,
 }
 
-/// The offline state as signals.
-#[derive(Clone, Copy)]
+/// Whether the page works without a network.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub(crate) struct Offline {
-    kept: RwSignal<Kept>,
-    update: RwSignal<bool>,
-    online: RwSignal<bool>,
+    /// What is kept.
+    pub(crate) kept: Kept,
+    /// A newer guide is whole and waits.
+    pub(crate) update: bool,
+    /// The browser believes it has a network.
+    pub(crate) online: bool,
 }
 
 impl Offline {
-    /// Starts the worker and listens to it. `group` names what to keep: "guide", or "desk" for the
-    /// coordinator's files beside it.
-    pub(crate) fn start(group: &'static str) -> Self {
-        let offline = Self {
-            kept: RwSignal::new(Kept::Unknown),
-            update: RwSignal::new(false),
-            online: RwSignal::new(browser::is_online()),
-        };
-        browser::window_event("online", move |_| offline.online.set(true));
-        browser::window_event("offline", move |_| offline.online.set(false));
+    /// Starts the worker and listens to it; `tell` is called with every change. `group` names what to
+    /// keep: "guide", or "desk" for the coordinator's files beside it.
+    pub(crate) fn start(group: &'static str, tell: impl Fn(Self) + 'static) {
+        let now = Rc::new(Cell::new(Self { online: browser::is_online(), ..Self::default() }));
+        tell(now.get());
+        let tell = Rc::new(move |change: &dyn Fn(&mut Self)| {
+            let mut state = now.get();
+            change(&mut state);
+            now.set(state);
+            tell(state);
+        });
+        for online in [true, false] {
+            let tell = tell.clone();
+            let event = if online { "online" } else { "offline" };
+            browser::window_event(event, move |_| tell(&|s| s.online = online));
+        }
         let Some(container) = worker_container() else {
-            offline.kept.set(Kept::Impossible);
-            return offline;
+            tell(&|s| s.kept = Kept::Impossible);
+            return;
         };
-        let hear =
+        let hear = {
+            let tell = tell.clone();
             Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
                 match ev.data().as_string().as_deref() {
-                    Some("fetching") => offline.kept.set(Kept::Fetching),
-                    Some("whole") => offline.kept.set(Kept::Whole),
-                    Some("failed") => offline.kept.set(Kept::Failed),
-                    Some("update-ready") => offline.update.set(true),
+                    Some("fetching") => tell(&|s| s.kept = Kept::Fetching),
+                    Some("whole") => tell(&|s| s.kept = Kept::Whole),
+                    Some("failed") => tell(&|s| s.kept = Kept::Failed),
+                    Some("update-ready") => tell(&|s| s.update = true),
                     Some("switched") => reload(),
                     _ => {}
                 }
-            });
+            })
+        };
         // Setting the handler, unlike adding a listener, also lets messages begin to flow.
         container.set_onmessage(Some(hear.as_ref().unchecked_ref()));
         hear.forget();
@@ -72,12 +86,49 @@ impl Offline {
             };
             match worker.await {
                 Some(worker) => {
-                    let _ = worker.post_message(&JsValue::from_str(&format!("keep {group}")));
+                    let order = if group == "desk" { "keep desk" } else { "keep guide" };
+                    let _ = worker.post_message(&JsValue::from_str(order));
                 }
-                None => offline.kept.set(Kept::Impossible),
+                None => tell(&|s| s.kept = Kept::Impossible),
             }
         });
-        offline
+    }
+
+    /// Everything is kept.
+    pub(crate) fn is_whole(self) -> bool {
+        self.kept == Kept::Whole
+    }
+
+    /// One line for the foot of the page.
+    pub(crate) fn line(self, words: &Words) -> String {
+        let m = &words.messages;
+        match (self.kept, self.online) {
+            (Kept::Whole, true) => t!(m, "offline-ready"),
+            (Kept::Whole, false) => t!(m, "offline-now"),
+            (Kept::Fetching | Kept::Unknown, true) => t!(m, "offline-fetching"),
+            (Kept::Failed, true) => t!(m, "offline-failed"),
+            (Kept::Impossible, true) => t!(m, "offline-impossible"),
+            (_, false) => t!(m, "offline-incomplete"),
+        }
+    }
+
+    /// A newer guide is ready: it waits for the person.
+    pub(crate) fn banner(self, out: &mut Html, words: &Words) {
+        if self.update {
+            let m = &words.messages;
+            put!(out, "<div class=\"update\" id=\"update\" role=\"status\"><span>" (t!(m, "update-ready"))
+                "</span><button type=\"button\" id=\"update-now\" data-do=\"update\">" (t!(m, "update-now"))
+                "</button></div>");
+        }
+    }
+}
+
+/// Turns to the newer guide.
+pub(crate) fn switch() {
+    if let Some(worker) = worker_container().and_then(|c| c.controller()) {
+        let _ = worker.post_message(&JsValue::from_str("switch"));
+    } else {
+        reload();
     }
 }
 
@@ -91,52 +142,5 @@ fn worker_container() -> Option<web_sys::ServiceWorkerContainer> {
 fn reload() {
     if let Some(window) = web_sys::window() {
         let _ = window.location().reload();
-    }
-}
-
-/// One line at the foot of the page, and a banner when a newer guide is whole and waiting.
-#[component]
-pub(crate) fn OfflineLine() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let offline = expect_context::<Offline>();
-    let line = move || {
-        resident.words.with(|w| match (offline.kept.get(), offline.online.get()) {
-            (Kept::Whole, true) => t!(w.messages, "offline-ready"),
-            (Kept::Whole, false) => t!(w.messages, "offline-now"),
-            (Kept::Fetching | Kept::Unknown, true) => t!(w.messages, "offline-fetching"),
-            (Kept::Failed, true) => t!(w.messages, "offline-failed"),
-            (Kept::Impossible, true) => t!(w.messages, "offline-impossible"),
-            (_, false) => t!(w.messages, "offline-incomplete"),
-        })
-    };
-    view! {
-        <p id="offline-status" class="offline" role="status" class:whole=move || offline.kept.get() == Kept::Whole>
-            {line}
-        </p>
-    }
-}
-
-/// A newer guide is ready: it waits for the resident.
-#[component]
-pub(crate) fn UpdateBanner() -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let offline = expect_context::<Offline>();
-    let switch = move |_| {
-        if let Some(worker) = worker_container().and_then(|c| c.controller()) {
-            let _ = worker.post_message(&JsValue::from_str("switch"));
-        } else {
-            reload();
-        }
-    };
-    move || {
-        offline.update.get().then(|| {
-            let words = resident.words.get();
-            view! {
-                <div class="update" id="update" role="status">
-                    <span>{t!(words.messages, "update-ready")}</span>
-                    <button type="button" id="update-now" on:click=switch>{t!(words.messages, "update-now")}</button>
-                </div>
-            }
-        })
     }
 }

@@ -1,34 +1,21 @@
 //! Pictures from the one sheet of symbols that print and screen share.
 
 use guide_data::Answered;
-use leptos::prelude::*;
 
-/// A picture of the sheet, beside a text that says the same: hidden from screen readers.
-#[component]
-pub(crate) fn Pictogram(
-    /// The symbol's id; an empty one shows the plain leaf.
-    #[prop(into)]
-    id: String,
-) -> impl IntoView {
-    let symbol = if id.is_empty() { "item".to_owned() } else { id };
-    view! {
-        <svg class="pictogram" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
-            <use href=format!("icons.svg#{symbol}")></use>
-        </svg>
-    }
+use super::html::{Html, put};
+
+/// A picture of the sheet, beside a text that says the same: hidden from screen readers. Without an id
+/// it is the plain leaf.
+pub(crate) fn pictogram(out: &mut Html, id: &str) {
+    let symbol = if id.is_empty() { "item" } else { id };
+    put!(out, "<svg class=\"pictogram\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">"
+        "<use href=\"icons.svg#" (symbol) "\"></use></svg>");
 }
 
 /// The mark of a verdict: each has a shape of its own.
-#[component]
-pub(crate) fn Mark(
-    /// The verdict.
-    verdict: Answered,
-) -> impl IntoView {
-    view! {
-        <svg class="mark" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
-            <use href=format!("icons.svg#verdict-{}", verdict.code())></use>
-        </svg>
-    }
+pub(crate) fn mark(out: &mut Html, verdict: Answered) {
+    put!(out, "<svg class=\"mark\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">"
+        "<use href=\"icons.svg#verdict-" (verdict.code()) "\"></use></svg>");
 }
 
 /// The picture of a category: that of a thing everyone knows from it.

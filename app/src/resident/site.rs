@@ -1,138 +1,92 @@
 //! The nearest places of a channel, with distance and opening hours, all worked out on the phone.
 
 use chrono::{Datelike as _, NaiveDate, NaiveTime, TimeDelta};
-use guide_data::{Guide, OpenState};
-use leptos::prelude::*;
+use guide_data::{GuideSite, OpenState};
 use locales::{DateStyle, Messages, Quantity, Width, t};
 
-use super::state::Resident;
+use super::answer::call;
+use super::html::{Html, put};
+use super::state::State;
 use crate::browser::{self, Now};
-use crate::words::Words;
 
 /// How many further places the list shows.
 const MORE: usize = 5;
 
-/// The places of one channel: the nearest, the others one tap away.
-#[component]
-pub(crate) fn Sites(
-    /// The channel's id.
-    channel: String,
-    /// The item that is to go there.
-    item: String,
-) -> impl IntoView {
-    let resident = expect_context::<Resident>();
-    let words = resident.words.get_untracked();
-    let note = words.text(&format!("channel.{channel}.note"));
-    let fee = words.text(&format!("channel.{channel}.fee"));
-    let guide = resident.guide.get_untracked();
-    let terms = guide.channels.iter().find(|c| c.id == channel).cloned().unwrap_or_default();
-    let own = |field: &str| words.text(&format!("channel.{channel}.{field}"));
-    let (allowance, vehicles) = (own("allowance"), own("vehicles"));
-    let name = words.named("channel", &channel);
-    let list = {
-        let channel = channel.clone();
-        move || places(resident, &channel, &item)
-    };
-    view! {
-        <section class="channel" aria-label=name.clone() data-channel=channel>
-            <h2>{name.clone()}</h2>
-            {list}
-            <ul class="terms">
-                {fee.map(|fee| view! { <li>{fee}</li> })}
-                {terms.booking.then(|| view! { <li>{t!(words.messages, "site-booking")}</li> })}
-                {terms.proof.then(|| view! { <li>{t!(words.messages, "site-proof")}</li> })}
-                {terms.permit.then(|| view! { <li>{t!(words.messages, "site-permit")}</li> })}
-                {terms.voucher.then(|| view! { <li>{t!(words.messages, "site-voucher")}</li> })}
-                {allowance.map(|text| view! { <li>{text}</li> })}
-                {vehicles.map(|text| view! { <li>{text}</li> })}
-            </ul>
-            {note.map(|note| view! { <p class="quiet">{note}</p> })}
-        </section>
+/// One channel: its places, and what it asks for.
+pub(crate) fn channel(out: &mut Html, state: &State, id: &str, item: &str) {
+    let words = &state.words;
+    let name = words.named("channel", id);
+    let own = |field: &str| words.text(&format!("channel.{id}.{field}"));
+    put!(out, "<section class=\"channel\" aria-label=\"" (name) "\" data-channel=\"" (id) "\"><h2>" (name)
+        "</h2><div class=\"places\" data-item=\"" (item) "\">");
+    places(out, state, id, item);
+    out.markup("</div><ul class=\"terms\">");
+    let terms = state.guide.channels.iter().find(|c| c.id == id);
+    let asked = |asked: bool, key: &str| asked.then(|| words.say(key));
+    let lines = [
+        own("fee"),
+        terms.and_then(|t| asked(t.booking, "site-booking")),
+        terms.and_then(|t| asked(t.proof, "site-proof")),
+        terms.and_then(|t| asked(t.permit, "site-permit")),
+        terms.and_then(|t| asked(t.voucher, "site-voucher")),
+        own("allowance"),
+        own("vehicles"),
+    ];
+    for line in lines.into_iter().flatten() {
+        put!(out, "<li>" (line) "</li>");
+    }
+    out.markup("</ul>");
+    quiet(out, own("note"));
+    out.markup("</section>");
+}
+
+fn quiet(out: &mut Html, text: Option<String>) {
+    if let Some(text) = text {
+        put!(out, "<p class=\"quiet\">" (text) "</p>");
     }
 }
 
 /// The nearest place and the others, from where the resident is or the middle of their zone.
-fn places(resident: Resident, channel: &str, item: &str) -> AnyView {
-    let guide = resident.guide.get();
-    let words = resident.words.get();
-    let here = resident.here.get();
-    let zone = resident.zone.get();
-    let centre = guide.zones.iter().find(|z| Some(&z.id) == zone.as_ref()).and_then(|z| z.centre);
-    let from = here.or(centre);
-    let near = guide_data::nearest(&guide, channel, Some(item), from);
-    if near.is_empty() {
-        return ().into_any();
-    }
+pub(crate) fn places(out: &mut Html, state: &State, channel: &str, item: &str) {
+    let m = &state.words.messages;
+    let centre = state.guide.zones.iter().find(|z| Some(&z.id) == state.zone.as_ref()).and_then(|z| z.centre);
+    let near = guide_data::nearest(&state.guide, channel, Some(item), state.here.or(centre));
     let now = browser::now();
-    let mut rows = near
-        .into_iter()
-        .take(1 + MORE)
-        .map(|n| place(&guide, &words, n.site, n.metres, now))
-        .collect::<Vec<_>>()
-        .into_iter();
-    let first = rows.next();
-    let others: Vec<_> = rows.collect();
-    let asked = RwSignal::new(None::<bool>);
-    let locate = move |_| {
-        browser::position(move |found| {
-            asked.set(Some(found.is_some()));
-            if found.is_some() {
-                resident.here.set(found);
-            }
-        });
-    };
-    let messages = words.clone();
-    view! {
-        {first}
-        {here.is_none().then(|| {
-            let words = words.clone();
-            view! {
-                <p class="locate">
-                    <button type="button" class="text-button" on:click=locate>
-                        {t!(words.messages, "site-locate")}
-                    </button>
-                    <span class="quiet" role="status">
-                        {move || (asked.get() == Some(false)).then(|| t!(messages.messages, "site-no-position"))}
-                    </span>
-                </p>
-            }
-        })}
-        {(!others.is_empty()).then(|| view! {
-            <details class="more-sites">
-                <summary>{t!(words.messages, "site-more", count = others.len())}</summary>
-                {others}
-            </details>
-        })}
+    let mut rows =
+        near.iter().take(1 + MORE).filter_map(|near| Some((state.guide.sites.get(near.site)?, near.metres)));
+    let Some((site, metres)) = rows.next() else { return };
+    place(out, state, site, metres, now);
+    if state.here.is_none() {
+        put!(out, "<p class=\"locate\"><button type=\"button\" class=\"text-button\" data-do=\"locate\">"
+            (t!(m, "site-locate")) "</button> <span class=\"quiet\" role=\"status\"></span></p>");
     }
-    .into_any()
+    let others: Vec<_> = rows.collect();
+    if !others.is_empty() {
+        put!(out, "<details class=\"more-sites\"><summary>" (t!(m, "site-more", count = others.len())) "</summary>");
+        for (site, metres) in others {
+            place(out, state, site, metres, now);
+        }
+        out.markup("</details>");
+    }
 }
 
 /// One place.
-fn place(guide: &Guide, words: &Words, site: usize, metres: Option<f64>, now: Now) -> impl IntoView + use<> {
-    guide.sites.get(site).map(|site| {
-        let state = if now.is_plausible() { site.hours.at(now.day, now.minute) } else { OpenState::Unknown };
-        let open = matches!(state, OpenState::Open { .. });
-        let name = words.named("site", &site.id);
-        let note = words.text(&format!("site.{}.note", site.id));
-        let vehicles = words.text(&format!("site.{}.vehicles", site.id));
-        let phone = (!site.phone.is_empty()).then(|| {
-            let href = format!("tel:{}", site.phone.replace(' ', ""));
-            view! { <a class="action" href=href><bdi dir="ltr">{site.phone.clone()}</bdi></a> }
-        });
-        view! {
-            <div class="site" data-site=site.id.clone()>
-                <p class="site-name">
-                    <strong>{name}</strong>
-                    {metres.map(|m| view! { <span class="distance">{words.messages.distance(Quantity::metres(m))}</span> })}
-                </p>
-                <p class=if open { "hours open" } else { "hours" }>{hours(&words.messages, &state, now.day)}</p>
-                <p class="quiet"><bdi>{site.address.clone()}</bdi></p>
-                {note.map(|note| view! { <p class="quiet">{note}</p> })}
-                {vehicles.map(|text| view! { <p class="quiet">{text}</p> })}
-                <p class="actions">{phone}</p>
-            </div>
-        }
-    })
+fn place(out: &mut Html, state: &State, site: &GuideSite, metres: Option<f64>, now: Now) {
+    let (words, m) = (&state.words, &state.words.messages);
+    let open = if now.is_plausible() { site.hours.at(now.day, now.minute) } else { OpenState::Unknown };
+    let class = if matches!(open, OpenState::Open { .. }) { "hours open" } else { "hours" };
+    put!(out, "<div class=\"site\" data-site=\"" (site.id) "\"><p class=\"site-name\"><strong>"
+        (words.named("site", &site.id)) "</strong>");
+    if let Some(metres) = metres {
+        put!(out, "<span class=\"distance\">" (m.distance(Quantity::metres(metres))) "</span>");
+    }
+    put!(out, "</p><p class=\"" (class) "\">" (hours(m, &open, now.day)) "</p><p class=\"quiet\"><bdi>"
+        (site.address) "</bdi></p>");
+    quiet(out, words.text(&format!("site.{}.note", site.id)));
+    quiet(out, words.text(&format!("site.{}.vehicles", site.id)));
+    out.markup("<p class=\"actions\">");
+    call(out, &site.phone);
+    out.markup("</p></div>");
 }
 
 /// Whether it is open, and until or from when.

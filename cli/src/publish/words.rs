@@ -1,8 +1,8 @@
 //! The words of a published folder: a pack for residents and one for coordinators, by language.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use guide_data::{Catalog, LanguagePack, Program, has_unreviewed, program_texts};
+use guide_data::{Catalog, Guide, LanguagePack, PackedWords, Program, has_unreviewed, program_texts};
 use locales::{Lang, Messages, args, sources};
 use serde::Serialize;
 
@@ -19,8 +19,7 @@ const DESK: &[&str] = &["compare", "coordinator", "print", "sheets"];
 pub(crate) struct CoordinatorPack {
     pub(crate) language: String,
     pub(crate) messages: Vec<String>,
-    /// Items' names, in a language the guide itself is not published in.
-    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+    /// Items' names, with other names.
     pub(crate) names: BTreeMap<String, Vec<String>>,
 }
 
@@ -41,15 +40,98 @@ pub(crate) fn language_pack(program: &Program, catalog: &Catalog, tag: &str) -> 
     }
 }
 
-/// The words of a coordinator's screens in a language. They are in every language there is, whatever the
-/// program speaks: where it has no pack of its own, this one carries what that would have held.
+/// The same words as a phone is sent them: of texts and messages those that its screens can come to
+/// show with this guide.
+pub(crate) fn packed_words(program: &Program, catalog: &Catalog, guide: &Guide, tag: &str) -> PackedWords {
+    let mut pack = language_pack(program, catalog, tag);
+    let shown = Shown::of(guide);
+    pack.texts.retain(|key, _| shown.has_text(key));
+    let sources = std::mem::take(&mut pack.messages);
+    let sources: Vec<&str> = sources.iter().map(String::as_str).collect();
+    let (messages, _) = Messages::from_ftl(tag.parse().unwrap_or_default(), &sources);
+    PackedWords { pack, messages: messages.packed(|key| shown.has_message(key)) }
+}
+
+/// The ids that a guide's answers and questions name.
+#[derive(Default)]
+struct Shown<'g> {
+    facts: BTreeSet<&'g str>,
+    values: BTreeSet<(&'g str, &'g str)>,
+    steps: BTreeSet<&'g str>,
+    reasons: BTreeSet<&'g str>,
+    hazards: BTreeSet<&'g str>,
+    rules: BTreeSet<&'g str>,
+    parts: BTreeSet<&'g str>,
+    asides: BTreeSet<&'g str>,
+    container_rules: BTreeSet<&'g str>,
+}
+
+impl<'g> Shown<'g> {
+    fn of(guide: &'g Guide) -> Self {
+        let mut shown = Self::default();
+        for variable in guide.asked_variables() {
+            shown.facts.insert(&variable.fact);
+            shown.values.extend(variable.values.iter().map(|value| (variable.fact.as_str(), value.as_str())));
+            for aside in variable.cuts.iter().map(|cut| &cut.aside) {
+                shown.asides.extend(aside.like.iter().chain(&aside.per).map(String::as_str));
+            }
+        }
+        for outcome in &guide.outcomes {
+            shown.steps.extend(outcome.steps.iter().map(String::as_str));
+            shown.reasons.extend(outcome.reason.as_deref());
+            shown.hazards.extend(outcome.hazard.as_deref());
+            // Why is told in the words of the first.
+            shown.rules.extend(outcome.rules.first().map(String::as_str));
+        }
+        shown.parts.extend(guide.items.iter().flat_map(|item| item.part_ids()));
+        let containers = guide.streams.iter().flat_map(|stream| &stream.containers);
+        let rules = containers.flat_map(|container| &container.rules);
+        shown.container_rules.extend(rules.map(|(kind, _)| kind.as_str()));
+        shown
+    }
+
+    /// Whether a text of the program is read on a phone.
+    fn has_text(&self, key: &str) -> bool {
+        match key.split_once('.') {
+            Some(("machine" | "plant" | "print" | "item", _)) => false,
+            Some(("rule", rule)) => self.rules.contains(rule),
+            Some(("step", step)) => self.steps.contains(step),
+            _ => true,
+        }
+    }
+
+    /// Whether a message is. What this does not know is sent: one too many costs a moment, one too few
+    /// leaves a gap on the screen.
+    fn has_message(&self, key: &str) -> bool {
+        let key = key.split_once('.').map_or(key, |(key, _)| key);
+        let Some((kind, id)) = key.split_once('-') else { return true };
+        match kind {
+            "ask" if id != "contact" => self.facts.contains(id),
+            "fact" => self.facts.contains(id),
+            "value" => self.values.iter().any(|(fact, value)| {
+                id.strip_prefix(fact).and_then(|rest| rest.strip_prefix('-')) == Some(value)
+            }),
+            "prep" => self.steps.contains(id),
+            "reason" => self.reasons.contains(id),
+            "caution" if id != "title" => self.hazards.contains(id),
+            "part" => self.parts.contains(id),
+            "like" | "per" => self.asides.contains(id),
+            "container" => match id.strip_prefix("rule-") {
+                Some(kind) => self.container_rules.contains(kind),
+                None => true,
+            },
+            _ => true,
+        }
+    }
+}
+
+/// The words of a coordinator's screens in a language, whatever the program speaks: its preview of the
+/// resident's screens may ask what no published guide does, so all of them.
 pub(crate) fn coordinator_pack(program: &Program, catalog: &Catalog, tag: &str) -> CoordinatorPack {
     let lang: Lang = tag.parse().unwrap_or_default();
-    let published = program.languages.iter().any(|language| language == tag);
-    let mut messages = if published { Vec::new() } else { files(&lang, RESIDENT) };
+    let mut messages = files(&lang, RESIDENT);
     messages.extend(files(&lang, DESK));
-    let names = if published { BTreeMap::new() } else { names(program, catalog, &lang) };
-    CoordinatorPack { language: tag.to_owned(), messages, names }
+    CoordinatorPack { language: tag.to_owned(), messages, names: names(program, catalog, &lang) }
 }
 
 /// The messages of a sheet that are not in a language's own pack.

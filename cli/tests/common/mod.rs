@@ -80,7 +80,10 @@ impl Bench {
     /// A built app of a few files, with its list.
     pub(crate) fn app(&self) -> String {
         let files = [
-            ("index.html", "<!doctype html><title>Lidleaf</title><noscript></noscript>"),
+            (
+                "index.html",
+                "<!doctype html><title>Lidleaf</title><p class=\"starting\" aria-hidden=\"true\"></p><noscript></noscript>",
+            ),
             ("coordinator.html", "<!doctype html><title>Coordinator</title>"),
             ("manifest.webmanifest", r#"{"name":"Lidleaf","start_url":"./"}"#),
             ("sw.js", "// the service worker"),

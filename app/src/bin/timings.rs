@@ -1,0 +1,5 @@
+//! Timings in a browser; not shipped.
+
+fn main() {
+    app::timings();
+}

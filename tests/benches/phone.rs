@@ -1,0 +1,166 @@
+//! What a phone takes, measured in Chromium against the limits that were set: `cargo xtask bench`
+//! builds the folder it opens and runs it.
+//!
+//! The site is served as a web host would, compressed. A slow phone is this machine with the
+//! processor slowed four times by DevTools; the network is DevTools' own "Slow 4G". Both depend on
+//! the machine they run on, so this prints and never fails for being slow.
+
+#![expect(clippy::print_stdout, reason = "the table is what it is for")]
+
+use std::path::{Path, PathBuf};
+
+use lidleaf_tests::{Browser, OrFail as _, PHONE, Server, fail};
+use serde_json::{Value, json};
+
+/// Odd, so that a median is one of them.
+const ROUNDS: usize = 5;
+const SLOWER: u32 = 4;
+
+/// DevTools' preset "Slow 4G" (from memory): 1.6 Mbit/s down, 750 kbit/s up, 150 ms there and back,
+/// of which nine tenths and 3.75 times are applied to each request, as the preset does.
+const DOWN: f64 = 1_600_000.0 / 8.0 * 0.9;
+const UP: f64 = 750_000.0 / 8.0 * 0.9;
+const LATENCY: f64 = 150.0 * 3.75;
+
+/// Put into every page before its own scripts: notes when the search box can be used, and the largest
+/// paint so far.
+const WATCH: &str = "
+    new MutationObserver((_, watch) => {
+      if (document.getElementById('search')) { window.usable = performance.now(); watch.disconnect(); }
+    }).observe(document, { childList: true, subtree: true });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) window.paint = { at: entry.startTime, what: entry.element?.outerHTML.slice(0, 60) };
+    }).observe({ type: 'largest-contentful-paint', buffered: true });";
+
+/// Types a text letter by letter, and tells the milliseconds from each letter to the next frame, which
+/// shows what was found.
+const TYPE: &str = "
+    const [text, done] = [arguments[0], arguments[arguments.length - 1]];
+    const field = document.getElementById('search');
+    const frame = () => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn)));
+    (async () => {
+      const took = [];
+      for (let end = 1; end <= text.length; end++) {
+        await frame();
+        const start = performance.now();
+        field.value = text.slice(0, end);
+        field.dispatchEvent(new Event('input', { bubbles: true }));
+        document.body.getBoundingClientRect();
+        took.push(performance.now() - start);
+      }
+      done(took);
+    })();";
+
+const TYPED: &str = "clear plastic strawberry container";
+
+/// A row of the table: what, measured, limit, unit.
+type Row = (&'static str, f64, f64, &'static str);
+
+fn main() {
+    // `cargo bench` hands every benchmark its own flags, and `cargo test` asks for a list.
+    if std::env::args().any(|argument| argument == "--test" || argument == "--list") {
+        return;
+    }
+    let folder = folder();
+    let mut rows = timings(&folder);
+    rows.extend(phone(&folder));
+    println!("{:<64} {:>10} {:>10}", "measured in a browser", "median", "limit");
+    for (what, measured, limit, unit) in rows {
+        let verdict = if measured <= limit { "" } else { "  over" };
+        println!("{what:<64} {measured:>7.1} {unit:<2} {limit:>7.0} {unit:<2}{verdict}");
+    }
+}
+
+/// The site with the program that times itself, as `cargo xtask bench` makes it.
+fn folder() -> PathBuf {
+    let made = std::env::var_os("LIDLEAF_BENCH").map(PathBuf::from);
+    let folder = made.unwrap_or_else(|| lidleaf_tests::root().join("dist/bench"));
+    if !folder.join("timings.html").is_file() {
+        fail(&format!("there is no {}/timings.html: `cargo xtask bench` builds it", folder.display()));
+    }
+    folder
+}
+
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied().or_fail("something measured")
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().or_fail("a number")
+}
+
+/// What WebAssembly takes at this machine's own speed.
+fn timings(folder: &Path) -> Vec<Row> {
+    let server = Server::of(folder);
+    let mut browser = Browser::start(PHONE);
+    browser.go(&server.url("timings.html"));
+    browser.wait("the timings", "document.querySelector('#timings[data-done]')");
+    let told = browser.text("#timings");
+    println!("{told}");
+    browser.assert_calm();
+    let of = |name: &str| {
+        let line = told.lines().find_map(|line| line.strip_prefix(name)?.strip_prefix(' '));
+        line.and_then(|value| value.trim().parse::<f64>().ok()).or_fail(name)
+    };
+    vec![
+        ("compile a program of 500 items x 80 rules x 4 zones", of("compile"), 150.0, "ms"),
+        ("compile and check it in full", of("check"), 300.0, "ms"),
+        ("search, a keystroke over 500 items x 2 languages", of("keystroke"), 2.0, "ms"),
+        ("search, the slowest keystroke", of("slowest-keystroke"), 2.0, "ms"),
+    ]
+}
+
+fn slow(browser: &Browser) {
+    browser.devtools("Emulation.setCPUThrottlingRate", &json!({ "rate": SLOWER }));
+    browser.devtools("Page.addScriptToEvaluateOnNewDocument", &json!({ "source": WATCH }));
+}
+
+/// What a resident waits for on a slow phone.
+fn phone(folder: &Path) -> Vec<Row> {
+    let (mut paints, mut answers, mut starts, mut keystrokes, mut heaps) =
+        (Vec::new(), Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    for _ in 0..ROUNDS {
+        let mut server = Server::of(folder);
+        let mut browser = Browser::start(PHONE);
+        browser.devtools("Network.enable", &json!({}));
+        let network = json!({
+            "offline": false, "latency": LATENCY, "downloadThroughput": DOWN, "uploadThroughput": UP,
+        });
+        browser.devtools("Network.emulateNetworkConditions", &network);
+        slow(&browser);
+        browser.go(&server.url(""));
+        browser.wait("the search box", "window.usable");
+        browser.see("#offline-status.whole");
+        paints.push(number(&browser.run("return window.paint.at", &[])));
+        answers.push(number(&browser.run("return window.usable", &[])));
+
+        // The next day, with the network gone.
+        server.stop();
+        browser.close_and_reopen();
+        slow(&browser);
+        browser.go(&server.url(""));
+        browser.wait("the search box", "window.usable");
+        starts.push(number(&browser.run("return window.usable", &[])));
+        browser.see("#offline-status.whole");
+
+        let took: Vec<f64> = serde_json::from_value(browser.run_later(TYPE, &[json!(TYPED)]))
+            .or_fail("reading the times of keystrokes");
+        keystrokes.push(took.into_iter().fold(0.0, f64::max));
+        for typed in ["p", "pizza", "bottle", "foil", "battery", "paint", "box", "jar", "bag", "lamp"] {
+            browser.write("#search", typed);
+            browser.see("#results li a");
+        }
+        let heap = browser.devtools("Runtime.getHeapUsage", &json!({}));
+        let part = |name: &str| number(heap.get(name).unwrap_or(&json!(null)));
+        heaps.push((part("usedSize") + part("embedderHeapUsedSize") + part("backingStorageSize")) / 1e6);
+        browser.assert_calm();
+    }
+    vec![
+        ("first visit, slow 4G, 4x slower: largest contentful paint", median(paints), 1800.0, "ms"),
+        ("first visit, slow 4G, 4x slower: search box can be used", median(answers), f64::INFINITY, "ms"),
+        ("second start offline, 4x slower: search box can be used", median(starts), 600.0, "ms"),
+        ("4x slower: the slowest letter of a search to its results", median(keystrokes), 50.0, "ms"),
+        ("heap after ten searches, JavaScript and WebAssembly", median(heaps), 60.0, "MB"),
+    ]
+}
