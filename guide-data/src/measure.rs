@@ -122,7 +122,7 @@ impl Measure {
             .map_or(stated.len(), |(at, _)| at);
         let (number, unit) = stated.split_at_checked(split).unwrap_or((stated, ""));
         let (numerator, denominator) = number_of(number.trim()).ok_or(MeasureProblem::NoNumber)?;
-        let unit = unit.trim().trim_end_matches('.').to_lowercase();
+        let unit = unit.trim().trim_end_matches('.').to_ascii_lowercase();
         let (dimension, size, per) = if unit.is_empty() {
             if wanted != Dimension::Count {
                 return Err(MeasureProblem::NoUnit);

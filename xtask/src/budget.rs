@@ -34,8 +34,8 @@ use Counted::{File, LargestIn};
 const BUDGETS: &[Budget] = &[
     Budget {
         name: "resident, first load until an answer can be shown, one language",
-        source: "issue 2, \"The whole job, end to end\"",
-        limit: 300_000,
+        source: "a resident waits for it, standing over a cart",
+        limit: 150_000,
         files: FIRST_LOAD,
         program: "resident",
     },

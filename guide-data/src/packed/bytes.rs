@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 /// The zero tells tools that take a file of this name for text, such as git, that it is none.
-const MAGIC: &[u8; 4] = b"LIDL";
+const MAGIC: &[u8; 4] = b"LID\0";
 /// The version of the format; a reader takes no other.
 pub const VERSION: u8 = 1;
 /// Magic, kind, version, checksum.
