@@ -108,5 +108,5 @@ fn spanish() {
 
 #[test]
 fn arabic() {
-    judge("ar", 79.0, 87.5);
+    judge("ar", 91.5, 97.0);
 }
