@@ -66,8 +66,11 @@ fn main() {
     rows.extend(phone(&folder));
     println!("{:<64} {:>10} {:>10}", "measured in a browser", "median", "limit");
     for (what, measured, limit, unit) in rows {
-        let verdict = if measured <= limit { "" } else { "  over" };
-        println!("{what:<64} {measured:>7.1} {unit:<2} {limit:>7.0} {unit:<2}{verdict}");
+        let verdict = if measured > limit { "  over" } else { "" };
+        // What has no limit is there to be seen.
+        let limit = if limit.is_finite() { format!("{limit:.0} {unit}") } else { String::new() };
+        let measured = format!("{measured:.1} {unit}");
+        println!("{what:<64} {measured:>10} {limit:>10}{verdict}");
     }
 }
 
