@@ -80,6 +80,7 @@ pub fn try_everything(program: &Program, catalog: &Catalog, days: Days) -> Tried
 
 struct World<'a> {
     program: &'a Program,
+    which: Days,
     /// The facts that some rule speaks of.
     spoken: BTreeSet<String>,
     /// The thresholds of each measure.
@@ -164,7 +165,7 @@ impl<'a> World<'a> {
                 over.max(own(&program.rules[at]))
             })
             .collect();
-        Self { program, spoken, cuts, days: days.into_iter().collect(), strength, beats }
+        Self { program, which, spoken, cuts, days: days.into_iter().collect(), strength, beats }
     }
 
     /// What each fact can be for an item or a part of it.
@@ -245,18 +246,15 @@ impl<'a> World<'a> {
         if is("battery", "yes") {
             classes.push("battery-lithium");
         }
-        let met: Vec<usize> = self
-            .program
-            .rules
-            .iter()
-            .enumerate()
-            .filter(|(_, r)| r.verdict.is_some())
-            .filter(|(_, r)| r.when.as_ref().is_none_or(|w| self.holds(w, case)))
-            .filter(|(_, r)| r.tier != Tier::Safety || self.may_decide(r, &classes))
-            .map(|(at, _)| at)
-            .collect();
+        let mut met = None;
         for &day in &self.days {
             tried.cases += 1;
+            // Who knows nothing of the rules does not know either that their conditions hold on all days
+            // alike.
+            if self.which == Days::Every {
+                met = None;
+            }
+            let met = met.get_or_insert_with(|| self.met(case, &classes));
             let on = |r: &Rule| {
                 r.from.is_none_or(|f| day >= f)
                     && r.until.is_none_or(|u| day <= u)
@@ -265,6 +263,19 @@ impl<'a> World<'a> {
             let on: Vec<usize> = met.iter().copied().filter(|&at| on(&self.program.rules[at])).collect();
             self.decide(item, &on, !classes.is_empty(), tried);
         }
+    }
+
+    /// The rules with a verdict whose conditions a case meets.
+    fn met(&self, case: &Case, classes: &[&str]) -> Vec<usize> {
+        self.program
+            .rules
+            .iter()
+            .enumerate()
+            .filter(|(_, r)| r.verdict.is_some())
+            .filter(|(_, r)| r.when.as_ref().is_none_or(|w| self.holds(w, case)))
+            .filter(|(_, r)| r.tier != Tier::Safety || self.may_decide(r, classes))
+            .map(|(at, _)| at)
+            .collect()
     }
 
     fn decide(&self, item: &Item, on: &[usize], hazard: bool, tried: &mut Tried) {
