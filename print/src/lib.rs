@@ -29,7 +29,7 @@ pub use font::bundled_fonts;
 pub use font::{FONT_FILES, FontFile, FontSet, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, make};
+pub use make::{Artifact, PressProfile, make, make_with};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};
 pub use sheet::{

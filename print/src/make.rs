@@ -48,7 +48,17 @@ pub struct Artifact {
 /// ```
 pub fn make(job: &SheetJob, fonts: &FontSet, profile: &[u8]) -> Result<Artifact, PrintError> {
     check::check(job)?;
-    let profile = Profile::read(profile)?;
+    make_with(job, fonts, &PressProfile::read(profile)?)
+}
+
+/// The same with a profile that is read already: packing it takes longer than a sheet, and it is the same for all.
+/// Makes the same bytes as [`make`].
+pub fn make_with(
+    job: &SheetJob,
+    fonts: &FontSet,
+    profile: &PressProfile<'_>,
+) -> Result<Artifact, PrintError> {
+    check::check(job)?;
     let setter = Typesetter::new(fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance)?;
     let content = Content::new(job, setter)?;
@@ -60,6 +70,22 @@ pub fn make(job: &SheetJob, fonts: &FontSet, profile: &[u8]) -> Result<Artifact,
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = pdf::write(&laid_out.list, fonts, job, &profile);
+    let pdf = pdf::write(&laid_out.list, fonts, job, &profile.0);
     Ok(Artifact { pdf, display_list: laid_out.list, preflight: notes })
+}
+
+/// A press profile read, checked and packed once, for many sheets.
+pub struct PressProfile<'a>(Profile<'a>);
+
+impl std::fmt::Debug for PressProfile<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_tuple("PressProfile").field(&self.0.description).finish()
+    }
+}
+
+impl<'a> PressProfile<'a> {
+    /// Reads a CMYK output profile. Fails on a file that is none, saying why.
+    pub fn read(bytes: &'a [u8]) -> Result<Self, PrintError> {
+        Profile::read(bytes).map(Self)
+    }
 }
