@@ -75,7 +75,8 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     Ok(Report { text, exit })
 }
 
-fn kind(word: &str) -> Outcome<SheetKind> {
+/// The sheet of a word of the command line.
+pub(crate) fn kind(word: &str) -> Outcome<SheetKind> {
     match word {
         "lid" => Some(SheetKind::CartLid),
         "postcard" => Some(SheetKind::PostcardMailer),
@@ -90,14 +91,20 @@ fn languages(program: &Program, asked: &[String]) -> Outcome<Vec<String>> {
         return Ok(program.languages.iter().take(sheets::MOST_LANGUAGES).cloned().collect());
     }
     if let Some(unknown) = asked.iter().find(|tag| !program.languages.contains(tag)) {
-        return Err(Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
-            .with("language", unknown.as_str())
-            .with("known", program.languages.join(", ")));
+        return Err(unspoken(unknown, program));
     }
     Ok(asked.to_vec())
 }
 
-fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
+/// A language that the program does not speak.
+pub(crate) fn unspoken(tag: &str, program: &Program) -> Problem {
+    Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
+        .with("language", tag)
+        .with("known", program.languages.join(", "))
+}
+
+/// Why there is no sheet, as a run's end.
+pub(crate) fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
     let ids = |ids: Vec<&str>| ids.join(", ");
     match problem {
         SheetProblem::UnknownStream(stream) => Problem::new(Exit::NotFound, "cli-unknown-stream")
@@ -119,14 +126,21 @@ fn place(out: Option<&Path>, program: &str, wanted: &SheetWanted, languages: &[S
         Some(out) => out,
         None => Path::new(""),
     };
+    folder.join(file_name(program, wanted, languages))
+}
+
+/// A file's name for a sheet, after what it shows.
+pub(crate) fn file_name(program: &str, wanted: &SheetWanted, languages: &[String]) -> String {
     let mut parts = vec![program, wanted.sheet.id()];
     parts.extend(wanted.stream.as_deref());
     parts.extend(wanted.zone.as_deref());
     parts.extend(languages.iter().map(String::as_str));
-    // Ids may hold anything until they are checked; a file's name may not.
-    let name: String =
-        parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
-    folder.join(format!("{name}.pdf"))
+    format!("{}.pdf", safe(&parts.join("-")))
+}
+
+/// Ids may hold anything until they are checked; a file's name may not.
+pub(crate) fn safe(id: &str) -> String {
+    id.chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect()
 }
 
 /// What came of it.
@@ -224,6 +238,6 @@ impl Told<'_> {
 }
 
 /// In the reader's language where there are words for it, else in English as `print` says it.
-fn message(item: &PreflightItem, messages: &Messages) -> String {
+pub(crate) fn message(item: &PreflightItem, messages: &Messages) -> String {
     fill(messages, &format!("preflight-{}", item.code), &item.args).unwrap_or_else(|| item.message.clone())
 }

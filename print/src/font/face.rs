@@ -65,6 +65,9 @@ pub(crate) struct Face {
     pub(crate) ascent: f64,
     pub(crate) descent: f64,
     pub(crate) bbox: [f64; 4],
+    /// The characters it has glyphs for, in order: asked about for every character of every text, which is no
+    /// time to open the file's tables.
+    characters: Vec<char>,
     /// The same bytes as the shaper holds them, with its caches.
     pub(crate) font: harfrust::Font,
 }
@@ -104,6 +107,9 @@ impl Face {
         let bbox = [head.x_min(), head.y_min(), head.x_max(), head.y_max()].map(f64::from);
         let cap_height = metrics.cap_height.map_or(0.7, |height| f64::from(height) / units);
         let (ascent, descent) = (f64::from(metrics.ascent), f64::from(metrics.descent));
+        let mapped = font.charmap().mappings().filter(|(_, glyph)| *glyph != GlyphId::NOTDEF);
+        let mut characters: Vec<char> = mapped.filter_map(|(code, _)| char::from_u32(code)).collect();
+        characters.sort_unstable();
         let shaper = harfrust::Font::new(bytes.clone(), 0).ok_or_else(broken)?;
         Ok(Self {
             family: family.to_owned(),
@@ -114,6 +120,7 @@ impl Face {
             descent,
             bbox,
             bytes,
+            characters,
             font: shaper,
         })
     }
@@ -134,7 +141,7 @@ impl Face {
 
     /// Whether the face has a glyph for a character.
     pub(crate) fn has(&self, c: char) -> bool {
-        self.tables().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
+        self.characters.binary_search(&c).is_ok()
     }
 
     /// A glyph's advance, in units.
