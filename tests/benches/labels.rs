@@ -75,7 +75,7 @@ fn jobs(work: &Path) -> Vec<SheetJob> {
         let file = work.join("program.json");
         let out = file.to_string_lossy().into_owned();
         let mut words = vec!["demo", "--out", &out];
-        words.extend(town.iter().flat_map(|town| ["--town", town]));
+        words.extend(town.iter().flat_map(|town| ["--town", *town]));
         lidleaf(&words);
         let program: Value =
             serde_json::from_slice(&fs::read(&file).or_fail("reading the program")).or_fail("the program");

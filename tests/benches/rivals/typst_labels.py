@@ -18,7 +18,7 @@ def label(tools, number, job):
     work, compiler = tools
     inputs = {"job": f"/jobs/{number}.json", "code": f"/jobs/{number}.svg"}
     out = str(work / "typst" / f"{number}.pdf")
-    compiler.compile(input=str(work / "label.typ"), output=out, format="pdf", sys_inputs=inputs)
+    compiler.compile(input=str(work / "label.typ"), output=out, format="pdf", sys_inputs=inputs, pdf_tags=False)
 
 
 share.run(start, label)
