@@ -1,7 +1,5 @@
 //! That what the catalog asks for is drawn, on paper as on screens, and that few things share one drawing.
 
-#![expect(clippy::unwrap_used, reason = "a test that cannot go on should stop")]
-
 use std::collections::BTreeMap;
 
 use guide_data::Catalog;
