@@ -3,6 +3,7 @@
 use std::ffi::OsString;
 use std::fmt;
 use std::net::IpAddr;
+use std::num::NonZeroUsize;
 use std::path::PathBuf;
 
 use chrono::NaiveDate;
@@ -39,6 +40,7 @@ pub(crate) enum Command {
         on: Option<NaiveDate>,
     },
     Print(PrintArgs),
+    Batch(BatchArgs),
     Publish {
         program: Option<PathBuf>,
         catalog: Option<PathBuf>,
@@ -122,12 +124,35 @@ pub(crate) enum OutputAsked {
     Web,
 }
 
+/// What `batch` takes.
+#[derive(Debug)]
+pub(crate) struct BatchArgs {
+    /// The program files.
+    pub(crate) programs: Vec<PathBuf>,
+    pub(crate) catalog: Option<PathBuf>,
+    /// Sheets as a list, or `all`.
+    pub(crate) sheets: String,
+    /// Streams as a list, or `all`.
+    pub(crate) streams: Vec<String>,
+    pub(crate) zone: Option<String>,
+    /// Sets of languages as written.
+    pub(crate) languages: Vec<String>,
+    pub(crate) out: PathBuf,
+    pub(crate) date: Option<NaiveDate>,
+    /// How many sheets are made at once; as many as there are cores when nothing is said.
+    pub(crate) hands: Option<NonZeroUsize>,
+    /// Make what is made already as well.
+    pub(crate) again: bool,
+    pub(crate) output: OutputAsked,
+}
+
 /// The commands by name.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Name {
     Check,
     Answer,
     Print,
+    Batch,
     Publish,
     Serve,
     Compare,
@@ -136,10 +161,11 @@ pub(crate) enum Name {
 }
 
 impl Name {
-    const ALL: [(&'static str, Self); 8] = [
+    const ALL: [(&'static str, Self); 9] = [
         ("check", Self::Check),
         ("answer", Self::Answer),
         ("print", Self::Print),
+        ("batch", Self::Batch),
         ("publish", Self::Publish),
         ("serve", Self::Serve),
         ("compare", Self::Compare),
@@ -157,6 +183,7 @@ impl Name {
             Self::Check | Self::Print | Self::Serve => (1, 1),
             Self::Answer => (2, 2),
             Self::Compare => (2, MOST_COMPARED),
+            Self::Batch => (1, MOST_PRINTED),
             Self::Publish => (0, 1),
             Self::Schema | Self::Demo => (0, 0),
         }
@@ -182,6 +209,20 @@ impl Name {
                 "profile",
                 "ink-limit",
             ],
+            Self::Batch => &[
+                "catalog",
+                "sheet",
+                "stream",
+                "zone",
+                "languages",
+                "out",
+                "date",
+                "hands",
+                "again",
+                "for",
+                "profile",
+                "ink-limit",
+            ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
             Self::Schema => &["out"],
@@ -193,6 +234,9 @@ impl Name {
 
 /// More programs than this are no region, and would be slow to compare.
 const MOST_COMPARED: usize = 50;
+
+/// All programs of a batch are held in memory at once, about three megabytes each.
+const MOST_PRINTED: usize = 500;
 
 /// The port `serve` opens when none is named.
 const PORT: u16 = 8080;
@@ -239,6 +283,9 @@ struct Found {
     stream: Option<String>,
     zone: Option<String>,
     languages: Vec<String>,
+    sets: Vec<String>,
+    hands: Option<NonZeroUsize>,
+    again: bool,
     out: Option<PathBuf>,
     notice: bool,
     speak: Option<String>,
@@ -301,10 +348,16 @@ impl Found {
                 };
                 self.facts.push((fact.trim().to_owned(), value.trim().to_owned()));
             }
+            "languages" if name == Name::Batch => self.sets.push(string(parser)?),
+            "hands" => {
+                let text = string(parser)?;
+                let hands = text.parse().map_err(|_| Problem::usage("cli-usage-hands").with("word", text))?;
+                self.hands = Some(hands);
+            }
+            "again" => self.again = true,
             "languages" => {
                 let text = string(parser)?;
-                self.languages =
-                    text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
+                self.languages = list(&text);
             }
             "notice" => self.notice = true,
             "register" => self.register = true,
@@ -409,12 +462,20 @@ impl Found {
                 register: self.register,
                 copies: self.copies.unwrap_or_default(),
                 printed: self.printed,
-                output: match (self.web, self.profile, self.ink_limit) {
-                    (true, None, None) => OutputAsked::Web,
-                    (true, Some(_), _) => return Err(press_only("--profile")),
-                    (true, None, Some(_)) => return Err(press_only("--ink-limit")),
-                    (false, profile, ink_limit) => OutputAsked::Press { profile, ink_limit },
-                },
+                output: output(self.web, self.profile, self.ink_limit)?,
+            }),
+            Name::Batch => Command::Batch(BatchArgs {
+                programs: first.into_iter().chain(second).chain(words).map(PathBuf::from).collect(),
+                catalog: self.catalog,
+                sheets: self.sheet.ok_or_else(|| needs("--sheet"))?,
+                streams: list(self.stream.as_deref().unwrap_or_default()),
+                zone: self.zone,
+                languages: self.sets,
+                out: self.out.ok_or_else(|| needs("--out"))?,
+                date: self.day,
+                hands: self.hands,
+                again: self.again,
+                output: output(self.web, self.profile, self.ink_limit)?,
             }),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
@@ -441,9 +502,24 @@ impl Found {
     }
 }
 
+/// The output asked for. Fails when something about a press is said of a file for the web.
+fn output(web: bool, profile: Option<PathBuf>, ink_limit: Option<u16>) -> Outcome<OutputAsked> {
+    match (web, profile, ink_limit) {
+        (true, None, None) => Ok(OutputAsked::Web),
+        (true, Some(_), _) => Err(press_only("--profile")),
+        (true, None, Some(_)) => Err(press_only("--ink-limit")),
+        (false, profile, ink_limit) => Ok(OutputAsked::Press { profile, ink_limit }),
+    }
+}
+
 /// An option that says something about a press, beside the file for the web.
 fn press_only(option: &'static str) -> Problem {
     Problem::usage("cli-usage-press-only").with("option", option)
+}
+
+/// The words of a list with commas.
+fn list(text: &str) -> Vec<String> {
+    text.split(',').map(|word| word.trim().to_owned()).filter(|word| !word.is_empty()).collect()
 }
 
 fn day(parser: &mut Parser) -> Outcome<NaiveDate> {
@@ -509,6 +585,10 @@ mod tests {
             ("answer a.json x --on 3/4/2027", "cli-usage-date 3/4/2027"),
             ("answer a.json x --on 2027-02-30", "cli-usage-date 2027-02-30"),
             ("print a.json", "cli-usage-needs-option --sheet"),
+            ("batch a.json --out o", "cli-usage-needs-option --sheet"),
+            ("batch a.json --sheet lid", "cli-usage-needs-option --out"),
+            ("batch a.json --sheet lid --out o --hands 0", "cli-usage-hands 0"),
+            ("batch --sheet lid --out o", "cli-usage-needs-program"),
             ("publish a.json", "cli-usage-needs-option --out"),
             ("serve", "cli-usage-needs-folder"),
             ("serve x --port 70000", "cli-usage-port 70000"),
@@ -543,6 +623,7 @@ mod tests {
             ("for", "press"),
             ("profile", "p.icc"),
             ("ink-limit", "280%"),
+            ("hands", "3"),
             ("language", "es"),
             ("town", "kettlebrae"),
             ("app", "a"),
@@ -556,7 +637,7 @@ mod tests {
             for (option, value) in values.iter().filter(|(option, _)| name.takes(option)) {
                 line.extend([OsString::from(format!("--{option}")), OsString::from(value)]);
             }
-            let flags = ["notice", "register"].into_iter().filter(|flag| name.takes(flag));
+            let flags = ["notice", "register", "again"].into_iter().filter(|flag| name.takes(flag));
             line.extend(flags.map(|flag| OsString::from(format!("--{flag}"))));
             read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
         }

@@ -9,6 +9,7 @@ use crate::run::Voice;
 use crate::sheets;
 
 mod answer;
+mod batch;
 mod check;
 mod compare;
 mod print;
@@ -17,9 +18,10 @@ mod serve;
 mod small;
 
 pub(crate) use answer::{AnswerAsked, answer};
+pub(crate) use batch::batch;
 pub(crate) use check::check;
 pub(crate) use compare::compare;
-pub(crate) use print::print;
+pub(crate) use print::{file_name, kind, output, print, refused, safe, shop_profile, unspoken};
 pub(crate) use publish::publish;
 pub(crate) use serve::serve;
 pub(crate) use small::{demo, schema};

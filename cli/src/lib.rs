@@ -12,11 +12,15 @@ mod words;
 #[cfg(feature = "native")]
 mod args;
 #[cfg(feature = "native")]
+mod batch;
+#[cfg(feature = "native")]
 mod commands;
 #[cfg(feature = "native")]
 mod exit;
 #[cfg(feature = "native")]
 mod files;
+#[cfg(feature = "native")]
+mod interrupt;
 #[cfg(feature = "native")]
 mod problem;
 #[cfg(feature = "native")]

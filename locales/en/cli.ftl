@@ -10,6 +10,7 @@ cli-help =
       check PROGRAM          list what is wrong with a program
       answer PROGRAM ITEM    answer one item as a resident would be answered
       print PROGRAM          make a lid label or a postcard as a press PDF
+      batch PROGRAM…         make many sheets of many programs at once
       publish [PROGRAM]      write the guide as a folder for any web host
       serve FOLDER           show a published folder at an address of this computer
       compare BEFORE AFTER   list every answer that changes from one program to another
@@ -25,6 +26,7 @@ cli-help =
       3  a file is missing, or is not what it should be
       4  a file could not be written, or an address could not be opened
       5  the item, zone or stream asked for is not there
+      6  stopped on request; what was finished is kept
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -62,6 +64,33 @@ cli-help-print =
     found. With an error nothing is written. The same program and date make the same bytes. The
     stream is the recycling stream, the languages the first three of the program, the folder the
     current one, and the date today, unless they are named.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   these sheets, or all
+      --stream STREAMS       the streams they are about, or all
+      --zone ZONE            for one service zone only
+      --languages SET        a set of languages; give it as often as there are sets
+          en                 in one language
+          en,es              in these together
+          each               in each language of a program by itself
+          together           in the first three languages of a program on one sheet
+      --out FOLDER           the folder to fill; each program gets a folder of its own in it
+      --date YYYY-MM-DD      the date of the jobs
+      --hands N              how many sheets are made at once; else as many as there are cores
+      --again                make what is made already as well
+      --for press        files for a print shop (PDF/X-4), as without --for
+      --for web          files to read on a screen and aloud (PDF/UA-1)
+      --profile FILE, --ink-limit N  the print shop's condition, as with print
+
+    Makes every sheet asked for of every program. The folder keeps notes of what each file was
+    made from, in batch.json: a second run makes only what is missing or would be different. The
+    date is part of that; without --date it is today's, and everything is made anew tomorrow.
+
+    A sheet that fails does not stop the others; the end tells why each failed and what to do.
+    Every file is written whole or not at all. Ctrl-C ends in good order: sheets begun are
+    finished, and the same command goes on later. Ends with exit code 1 when something failed.
+    As JSON: “lidleaf-batch-report” (made, skipped, failed with why and next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -202,6 +231,38 @@ cli-preflight-errors =
        *[other] Preflight: { $count } errors. No file was written.
     }
 
+## Many sheets at once
+
+# One line of progress: $done of $of sheets, $outcome is one of the three words below, $file a path.
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = made
+cli-batch-kept = unchanged
+cli-batch-failed = failed
+# At the end, before the reasons. $what is the path of a sheet or of a program.
+cli-batch-failed-one = Failed: { $what }
+cli-batch-summary = { $folder }: { $made } made, { $kept } unchanged, { $failed } failed, from { $programs ->
+        [one] { $programs } program.
+       *[other] { $programs } programs.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } sheet made has warnings: lidleaf print shows them.
+       *[other] { $count } sheets made have warnings: lidleaf print shows them.
+    }
+cli-batch-stopped = Stopped before everything was done. The same command goes on from here.
+cli-batch-notes-lost = The notes in batch.json could not be used, so everything was made anew.
+cli-batch-next-preflight = Correct the program, or ask for fewer languages on this sheet, and run the same command again.
+cli-batch-crashed = The sheet could not be made because of a mistake in this program.
+cli-batch-next-crashed = Keep the message above and the program file, and report both.
+cli-batch-program-errors = The program { $file } has errors ({ $count }), and no sheet was made of it.
+    .hint = lidleaf check lists them and what to do.
+cli-batch-same-id = These files have the same id, “{ $id }”, and their sheets would have the same names: { $files }.
+    .hint = Print them into different folders.
+cli-batch-busy = Another run is filling the folder { $file }.
+    .hint = Wait until it has finished, or name another folder with --out.
+cli-batch-no-shop = The fonts or the press profile that come with the program cannot be used: { $detail }
+    .hint = Install the program again.
+
 ## Comparing
 
 cli-compare-same = Every item is answered alike in both programs.
@@ -248,6 +309,8 @@ cli-usage-ink-limit = “{ $word }” is not an ink limit.
     .hint = Write the sum of the four plates in percent: --ink-limit 280
 cli-usage-press-only = { $option } is about a press, and --for web makes no press file.
     .hint = Leave one of the two out.
+cli-usage-hands = “{ $word }” is not a number of sheets made at once.
+    .hint = Write a whole number from 1: --hands 4
 cli-usage-port = “{ $word }” is not a port.
     .hint = Write a number from 0 to 65535; 0 takes any free port.
 cli-usage-address = “{ $word }” is not a network address.

@@ -9,6 +9,7 @@ cli-help =
       check PROGRAM          muestra lo que está mal en un programa
       answer PROGRAM ITEM    responde sobre un objeto como respondería a un residente
       print PROGRAM          hace una etiqueta de tapa o una postal en PDF para imprenta
+      batch PROGRAM…         hace muchas hojas de muchos programas de una vez
       publish [PROGRAM]      escribe la guía como carpeta para cualquier servidor web
       serve FOLDER           muestra una carpeta publicada en una dirección de este equipo
       compare BEFORE AFTER   muestra cada respuesta que cambia de un programa a otro
@@ -24,6 +25,7 @@ cli-help =
       3  falta un archivo, o no es lo que debería ser
       4  no se pudo escribir un archivo, o no se pudo abrir una dirección
       5  el objeto, la zona o la corriente que se pide no existe
+      6  detenido a petición; lo terminado se conserva
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -62,6 +64,33 @@ cli-help-print =
     previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
     bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
     del programa, la carpeta es la actual y la fecha es hoy.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   estas hojas, o all (todas)
+      --stream STREAMS       las corrientes de que tratan, o all (todas)
+      --zone ZONE            para una sola zona de servicio
+      --languages SET        un grupo de idiomas; se repite por cada grupo
+          en                 en un idioma
+          en,es              en estos juntos
+          each               en cada idioma de un programa por separado
+          together           en los tres primeros idiomas de un programa en una hoja
+      --out FOLDER           la carpeta que se llena; dentro, una carpeta para cada programa
+      --date YYYY-MM-DD      la fecha de los trabajos
+      --hands N              cuántas hojas se hacen a la vez; si no, tantas como núcleos
+      --again                hacer también lo que ya está hecho
+      --for press        archivos para una imprenta (PDF/X-4), como sin --for
+      --for web          archivos para leer en pantalla y en voz alta (PDF/UA-1)
+      --profile FILE, --ink-limit N  la condición de la imprenta, como en print
+
+    Hace cada hoja pedida de cada programa. La carpeta guarda en batch.json de qué se hizo cada
+    archivo: otra vez se hace solo lo que falta o saldría distinto. La fecha cuenta; sin --date es
+    la de hoy, y mañana todo se hace de nuevo.
+
+    Una hoja que falla no detiene las demás; al final se dice por qué falló cada una y qué hacer.
+    Cada archivo se escribe entero o no se escribe. Ctrl-C termina en orden: se acaban las hojas
+    empezadas, y la misma orden sigue después. Termina con el código 1 si algo falló. En JSON:
+    «lidleaf-batch-report» (made, skipped, failed con why y next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -187,6 +216,36 @@ cli-preflight-errors =
        *[other] Revisión previa: { $count } errores. No se escribió ningún archivo.
     }
 
+## Muchas hojas de una vez
+
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = hecha
+cli-batch-kept = sin cambios
+cli-batch-failed = fallida
+cli-batch-failed-one = Falló: { $what }
+cli-batch-summary = { $folder }: hechas { $made }, sin cambios { $kept }, fallidas { $failed }, de { $programs ->
+        [one] { $programs } programa.
+       *[other] { $programs } programas.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } hoja hecha tiene avisos: lidleaf print los muestra.
+       *[other] { $count } hojas hechas tienen avisos: lidleaf print los muestra.
+    }
+cli-batch-stopped = Detenido antes de acabar. La misma orden sigue desde aquí.
+cli-batch-notes-lost = Las notas de batch.json no sirven, así que todo se hizo de nuevo.
+cli-batch-next-preflight = Corrija el programa, o pida menos idiomas en esta hoja, y repita la misma orden.
+cli-batch-crashed = No se pudo hacer la hoja por un error de este programa informático.
+cli-batch-next-crashed = Guarde el mensaje de arriba y el archivo del programa, e informe de los dos.
+cli-batch-program-errors = El programa { $file } tiene errores ({ $count }) y no se hizo ninguna hoja de él.
+    .hint = lidleaf check los muestra y dice qué hacer.
+cli-batch-same-id = Estos archivos tienen el mismo identificador, «{ $id }», y sus hojas se llamarían igual: { $files }.
+    .hint = Imprímalos en carpetas distintas.
+cli-batch-busy = Otra ejecución está llenando la carpeta { $file }.
+    .hint = Espere a que termine, o indique otra carpeta con --out.
+cli-batch-no-shop = No sirven los tipos de letra o el perfil de imprenta que vienen con el programa: { $detail }
+    .hint = Instale el programa de nuevo.
+
 ## Comparación
 
 cli-compare-same = Los dos programas responden lo mismo sobre todos los objetos.
@@ -233,6 +292,8 @@ cli-usage-ink-limit = «{ $word }» no es un límite de tinta.
     .hint = Escriba la suma de las cuatro planchas en porcentaje: --ink-limit 280
 cli-usage-press-only = { $option } trata de una imprenta, y --for web no hace archivo para imprenta.
     .hint = Quite una de las dos.
+cli-usage-hands = «{ $word }» no es un número de hojas a la vez.
+    .hint = Escriba un número entero desde 1: --hands 4
 cli-usage-port = «{ $word }» no es un puerto.
     .hint = Escriba un número de 0 a 65535; 0 toma cualquiera que esté libre.
 cli-usage-address = «{ $word }» no es una dirección de red.

@@ -31,7 +31,7 @@ pub use font::bundled_fonts;
 pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
-pub use make::{Artifact, Fitted, Output, Press, make, make_fitting};
+pub use make::{Artifact, Fitted, Output, Prepared, Press, make, make_fitting, make_with};
 pub use offer::{Offer, Step};
 pub use path::PathOp;
 pub use pictogram::{PICTOGRAM_SIDE, PICTOGRAMS, Pictogram, pictogram, svg_path};

@@ -8,7 +8,7 @@ use crate::ink::INK_LIMIT;
 use crate::job::SheetJob;
 use crate::layout::{self, Content};
 use crate::offer::{self, Offer, Step};
-use crate::pdf;
+use crate::pdf::{self, Profile};
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
@@ -118,14 +118,22 @@ pub fn make_fitting<'a>(
     fonts: &FontSet,
     output: impl Into<Output<'a>>,
 ) -> Result<Fitted, PrintError> {
+    check::check(job)?;
+    offer::check(job, &offer.steps)?;
+    make_with(job, offer, fonts, &Prepared::new(output)?)
+}
+
+/// The same for an output that is prepared already: packing a profile takes longer than a sheet, and it is the same
+/// for all. Makes the same bytes as [`make_fitting`].
+pub fn make_with(
+    job: &SheetJob,
+    offer: &Offer,
+    fonts: &FontSet,
+    output: &Prepared<'_>,
+) -> Result<Fitted, PrintError> {
     let steps = offer.steps.as_slice();
     check::check(job)?;
     offer::check(job, steps)?;
-    let output = output.into();
-    let press = match output {
-        Output::Press(press) => Some((check::press(&press)?, press.ink_limit)),
-        Output::Web => None,
-    };
     let setter = Typesetter::new(fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance)?;
     let mut content = Content::new(job, setter)?;
@@ -142,7 +150,7 @@ pub fn make_fitting<'a>(
     let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
-    let ink_limit = press.as_ref().map(|(_, limit)| *limit);
+    let ink_limit = output.0.as_ref().map(|(_, limit)| *limit);
     let sheet = Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
     let findings = preflight(&sheet);
     let (errors, notes): (Vec<_>, Vec<_>) =
@@ -150,10 +158,31 @@ pub fn make_fitting<'a>(
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = match press {
-        Some((profile, _)) => pdf::write(&laid_out.list, fonts, &job, &profile),
+    let pdf = match &output.0 {
+        Some((profile, _)) => pdf::write(&laid_out.list, fonts, &job, profile),
         None => pdf::write_web(&laid_out.list, fonts, &job),
     };
     let artifact = Artifact { pdf, display_list: laid_out.list, preflight: notes };
     Ok(Fitted { artifact, job, taken })
+}
+
+/// An output made ready for many sheets: a press's profile is read, checked and packed once.
+pub struct Prepared<'a>(Option<(Profile<'a>, u16)>);
+
+impl std::fmt::Debug for Prepared<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let press = self.0.as_ref().map(|(profile, limit)| (&profile.description, limit));
+        f.debug_tuple("Prepared").field(&press).finish()
+    }
+}
+
+impl<'a> Prepared<'a> {
+    /// Reads a press's profile, if the output has one. Fails on a file that is no CMYK output profile, saying why,
+    /// and on an ink limit that no paper has.
+    pub fn new(output: impl Into<Output<'a>>) -> Result<Self, PrintError> {
+        match output.into() {
+            Output::Press(press) => Ok(Self(Some((check::press(&press)?, press.ink_limit)))),
+            Output::Web => Ok(Self(None)),
+        }
+    }
 }

@@ -1,7 +1,8 @@
 //! `cargo xtask bench`: the benchmarks, as one table of medians.
 
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use serde_json::Value;
 
@@ -14,8 +15,15 @@ use crate::say;
 pub(crate) fn run(place: &Place) -> Outcome<()> {
     let results = place.target().join("criterion");
     forget(&results)?;
+    let rivals = rivals(place);
     say::step("running the benchmarks (minutes)");
-    process::run(place.cargo().args(["bench", "--package", "lidleaf-tests", "--benches"]))?;
+    let mut cargo = place.cargo();
+    cargo.args(["bench", "--package", "lidleaf-tests", "--benches"]);
+    match rivals {
+        Ok(python) => drop(cargo.env("LIDLEAF_RIVALS", python)),
+        Err(problem) => say::step(&format!("measuring without other typesetters: {problem}")),
+    }
+    process::run(&mut cargo)?;
     let rows = medians(&results)?;
     if rows.is_empty() {
         return Err(Problem::new("no benchmark left a result")
@@ -23,6 +31,27 @@ pub(crate) fn run(place: &Place) -> Outcome<()> {
     }
     print!("\n{}", say::table(&["benchmark", "median", "95 % from", "to"], &rows));
     Ok(())
+}
+
+/// The typesetters that `tests/benches/labels.rs` measures ours against. Typst's wheel holds its compiler;
+/// WeasyPrint takes Pango from the system.
+const RIVALS: [&str; 2] = ["typst==0.15.2", "weasyprint==70.0"];
+
+/// Installs them below the target folder, where no other Python program sees them: the Python that has them.
+fn rivals(place: &Place) -> Outcome<PathBuf> {
+    let folder = place.target().join("rivals");
+    let python = folder.join("bin/python");
+    let there = |python: &Path| {
+        process::output(Command::new(python).args(["-m", "pip", "freeze", "--disable-pip-version-check"]))
+            .is_ok_and(|list| RIVALS.iter().all(|one| list.lines().any(|line| line == *one)))
+    };
+    if !there(&python) {
+        say::step("installing other typesetters to measure against (a minute)");
+        process::output(Command::new("python3").args(["-m", "venv"]).arg(&folder))?;
+        process::output(Command::new(&python).args(["-m", "pip", "install", "--quiet"]).args(RIVALS))?;
+    }
+    process::output(Command::new(&python).args(["-c", "import typst, weasyprint"]))?;
+    Ok(python)
 }
 
 /// Removes the latest results, so that a benchmark that is gone leaves no row.

@@ -112,17 +112,18 @@ fn Destination(outcome: Outcome) -> impl IntoView {
         // Without a zone a stream may have several containers: then its own name is the clearest,
         // beside the colours it comes in.
         let one = containers.len() == 1;
-        let mut colours: Vec<String> = Vec::new();
+        let mut looks: Vec<(String, &'static str)> = Vec::new();
         for c in &containers {
-            if !colours.contains(&c.colour) {
-                colours.push(c.colour.clone());
+            let look = (c.colour.clone(), super::pictogram::of_container(&c.kind));
+            if !looks.contains(&look) {
+                looks.push(look);
             }
         }
         let name = containers.first().filter(|_| one).and_then(|c| name_of(&c.id)).unwrap_or(stream_name);
         return view! {
             <p class="destination" data-stream=stream.clone()>
                 <span class="container">
-                    {colours.into_iter().map(|colour| view! { <Swatch colour/> }).collect_view()}
+                    {looks.into_iter().map(|(colour, symbol)| view! { <Swatch colour symbol/> }).collect_view()}
                     {name}
                 </span>
             </p>
@@ -130,24 +131,29 @@ fn Destination(outcome: Outcome) -> impl IntoView {
         .into_any();
     }
     if let Some(channel) = &outcome.channel {
+        let kind = guide.channels.iter().find(|known| known.id == *channel).map(|known| known.kind.as_str());
         return view! {
-            <p class="destination" data-channel=channel.clone()>{words.named("channel", channel)}</p>
+            <p class="destination" data-channel=channel.clone()>
+                <span class="container">
+                    <super::Pictogram id=super::pictogram::of_channel(kind.unwrap_or_default())/>
+                    {words.named("channel", channel)}
+                </span>
+            </p>
         }
         .into_any();
     }
     ().into_any()
 }
 
-/// A container's colour, as a small cart. The name beside it says the same in words.
+/// A container by its kind and colour. The name beside it says the same in words.
 #[component]
-fn Swatch(colour: String) -> impl IntoView {
+fn Swatch(colour: String, symbol: &'static str) -> impl IntoView {
     let plain =
         colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit());
     plain.then(|| {
         view! {
-            <svg class="swatch" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
-                <path class="swatch-edge" fill=colour
-                    d="M3 4.5 20 3a1.5 1.5 0 0 1 1.6 1.4V7H19l-1.6 12.6A2 2 0 0 1 15.4 21H9a2 2 0 0 1-2-1.7L5.2 7H3Z"/>
+            <svg class="swatch" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
+                <use fill=colour href=format!("icons.svg#{symbol}")></use>
             </svg>
         }
     })

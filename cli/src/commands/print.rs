@@ -48,17 +48,8 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     };
     let sheet = sheets::sheet(&checked.guide, &program, &words, &wanted)
         .map_err(|problem| refused(problem, &checked.guide))?;
-    let shop = match &args.output {
-        OutputAsked::Press { profile: Some(file), .. } => Some(files::bytes(file)?),
-        OutputAsked::Press { profile: None, .. } | OutputAsked::Web => None,
-    };
-    let output = match args.output {
-        OutputAsked::Press { ink_limit, .. } => Output::Press(Press {
-            profile: shop.as_deref().unwrap_or(PRESS_PROFILE),
-            ink_limit: ink_limit.unwrap_or(INK_LIMIT),
-        }),
-        OutputAsked::Web => Output::Web,
-    };
+    let shop = shop_profile(&args.output)?;
+    let output = output(&args.output, shop.as_deref());
     let made = print::bundled_fonts()
         .and_then(|fonts| print::make_fitting(&sheet.job, &sheet.offer, &fonts, output));
     let (pdf, preflight, job, taken) = match made {
@@ -89,7 +80,27 @@ pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcom
     Ok(Report { text, exit })
 }
 
-fn kind(word: &str) -> Outcome<SheetKind> {
+/// The print shop's own profile, where one is named.
+pub(crate) fn shop_profile(asked: &OutputAsked) -> Outcome<Option<Vec<u8>>> {
+    match asked {
+        OutputAsked::Press { profile: Some(file), .. } => files::bytes(file).map(Some),
+        OutputAsked::Press { profile: None, .. } | OutputAsked::Web => Ok(None),
+    }
+}
+
+/// The output asked for, with the shop's profile or ours.
+pub(crate) fn output<'a>(asked: &OutputAsked, profile: Option<&'a [u8]>) -> Output<'a> {
+    match asked {
+        OutputAsked::Press { ink_limit, .. } => Output::Press(Press {
+            profile: profile.unwrap_or(PRESS_PROFILE),
+            ink_limit: ink_limit.unwrap_or(INK_LIMIT),
+        }),
+        OutputAsked::Web => Output::Web,
+    }
+}
+
+/// The sheet of a word of the command line.
+pub(crate) fn kind(word: &str) -> Outcome<SheetKind> {
     match word {
         "lid" => Some(SheetKind::CartLid),
         "postcard" => Some(SheetKind::PostcardMailer),
@@ -104,14 +115,20 @@ fn languages(program: &Program, asked: &[String]) -> Outcome<Vec<String>> {
         return Ok(program.languages.iter().take(sheets::USUAL_LANGUAGES).cloned().collect());
     }
     if let Some(unknown) = asked.iter().find(|tag| !program.languages.contains(tag)) {
-        return Err(Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
-            .with("language", unknown.as_str())
-            .with("known", program.languages.join(", ")));
+        return Err(unspoken(unknown, program));
     }
     Ok(asked.to_vec())
 }
 
-fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
+/// A language that the program does not speak.
+pub(crate) fn unspoken(tag: &str, program: &Program) -> Problem {
+    Problem::new(Exit::NotFound, "cli-unknown-sheet-language")
+        .with("language", tag)
+        .with("known", program.languages.join(", "))
+}
+
+/// Why there is no sheet, as a run's end.
+pub(crate) fn refused(problem: SheetProblem, guide: &guide_data::Guide) -> Problem {
     let ids = |ids: Vec<&str>| ids.join(", ");
     match problem {
         SheetProblem::UnknownStream(stream) => Problem::new(Exit::NotFound, "cli-unknown-stream")
@@ -139,15 +156,22 @@ fn place(
         Some(out) => out,
         None => Path::new(""),
     };
+    folder.join(file_name(program, wanted, languages, web))
+}
+
+/// A file's name for a sheet, after what it shows.
+pub(crate) fn file_name(program: &str, wanted: &SheetWanted, languages: &[String], web: bool) -> String {
     let mut parts = vec![program, wanted.sheet.id()];
     parts.extend(wanted.stream.as_deref());
     parts.extend(wanted.zone.as_deref());
     parts.extend(languages.iter().map(String::as_str));
     parts.extend(web.then_some("web"));
-    // Ids may hold anything until they are checked; a file's name may not.
-    let name: String =
-        parts.join("-").chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect();
-    folder.join(format!("{name}.pdf"))
+    format!("{}.pdf", safe(&parts.join("-")))
+}
+
+/// Ids may hold anything until they are checked; a file's name may not.
+pub(crate) fn safe(id: &str) -> String {
+    id.chars().map(|c| if c.is_alphanumeric() || c == '-' { c } else { '_' }).collect()
 }
 
 /// What came of it.
