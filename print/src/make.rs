@@ -4,19 +4,21 @@ use crate::check;
 use crate::display::DisplayList;
 use crate::finding::{PreflightItem, PrintError, Severity};
 use crate::font::{Face, FontSet};
-use crate::job::SheetJob;
+use crate::impose::impose;
+use crate::job::{SheetJob, SheetKind};
 use crate::layout::{self, Content};
 use crate::pdf::{self, Profile};
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
+use crate::unit::Mm;
 
 /// What [`make`] made.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Artifact {
     /// The press file.
     pub pdf: Vec<u8>,
-    /// What it shows, for the preview.
+    /// What it shows, for the preview: press sheets where several are printed on one.
     pub display_list: DisplayList,
     /// What to look at before it is sent, and what was found right: warnings first. Never an error.
     pub preflight: Vec<PreflightItem>,
@@ -50,16 +52,32 @@ pub fn make(job: &SheetJob, fonts: &FontSet, profile: &[u8]) -> Result<Artifact,
     check::check(job)?;
     let profile = Profile::read(profile)?;
     let setter = Typesetter::new(fonts);
-    let code = Code::new(&job.qr_url, job.viewing_distance)?;
+    let code = Code::new(&job.qr_url, scanned_from(job), job.qr_level)?;
     let content = Content::new(job, setter)?;
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(job, &content, &code, setter, faces)?;
     let findings = preflight(&Sheet { job, list: &laid_out.list, code: &code, body: laid_out.body });
-    let (errors, notes): (Vec<_>, Vec<_>) =
+    let (errors, mut notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = pdf::write(&laid_out.list, fonts, job, &profile);
-    Ok(Artifact { pdf, display_list: laid_out.list, preflight: notes })
+    let display_list = match &job.press {
+        None => laid_out.list,
+        Some(press) => {
+            let imposed = impose(&laid_out.list, press)?;
+            notes.push(imposed.note());
+            imposed.list
+        }
+    };
+    let pdf = pdf::write(&display_list, fonts, job, &profile);
+    Ok(Artifact { pdf, display_list, preflight: notes })
+}
+
+/// How far away the code is scanned from: people step up to a label of one message, however far it is seen.
+fn scanned_from(job: &SheetJob) -> Mm {
+    match job.sheet {
+        SheetKind::RoundSticker => job.viewing_distance.min(SheetJob::arms_length()),
+        _ => job.viewing_distance,
+    }
 }

@@ -24,10 +24,11 @@ mod profile;
 pub(crate) use profile::Profile;
 
 use pdf_writer::types::{OutputIntentSubtype, OverprintMode, TrappingStatus};
+use pdf_writer::writers::{ColorSpace, Resources};
 use pdf_writer::{Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr};
 use sha2::{Digest, Sha256};
 
-use crate::display::{DisplayList, Page};
+use crate::display::{Colorant, DisplayList, Item, Page};
 use crate::font::FontSet;
 use crate::job::SheetJob;
 use crate::unit::{self, Pt};
@@ -112,6 +113,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
             used.pair(Name(font.resource.as_bytes()), font.reference);
         }
         used.finish();
+        technical_colours(page, &mut resources);
         resources.finish();
         out.finish();
         pdf.stream(stream_id, &deflate(stream)).filter(Filter::FlateDecode);
@@ -155,6 +157,35 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     intents.finish();
     root.finish();
     pdf.finish()
+}
+
+/// The colour spaces of a page's technical lines: a plate of its own for the die, which a press leaves out, and all
+/// plates for what they are aligned by. The die's is shown in magenta, the trade's habit (common practice, no source).
+fn technical_colours(page: &Page, resources: &mut Resources<'_>) {
+    let mut used: Vec<Colorant> = page
+        .items
+        .iter()
+        .filter_map(|item| match item {
+            Item::Technical(line) => Some(line.colorant),
+            _ => None,
+        })
+        .collect();
+    used.sort_unstable();
+    used.dedup();
+    if used.is_empty() {
+        return;
+    }
+    let mut spaces = resources.color_spaces();
+    for colorant in used {
+        let (plate, shown) = match colorant {
+            Colorant::Die => (Name(b"Dieline"), [0.0, 1.0, 0.0, 0.0]),
+            Colorant::Registration => (Name(b"All"), [1.0; 4]),
+        };
+        let mut separation =
+            spaces.insert(content::space(colorant)).start::<ColorSpace<'_>>().separation(plate);
+        separation.alternate_color_space().device_cmyk();
+        separation.tint_exponential().domain([0.0, 1.0]).c0([0.0; 4]).c1(shown).n(1.0);
+    }
 }
 
 fn write_info(pdf: &mut Pdf, id: Ref, job: &SheetJob) {

@@ -2,6 +2,7 @@
 //!
 //! Layout makes most of these impossible; they are looked for all the same, on what will be printed.
 
+mod folds;
 mod hazards;
 mod ink;
 mod overlap;
@@ -9,6 +10,7 @@ mod postal;
 mod qr_code;
 mod reviewed;
 mod safe_area;
+mod sign_letters;
 mod type_size;
 
 use crate::display::{DisplayList, Item, Page, TextLine};
@@ -30,8 +32,10 @@ pub(crate) fn preflight(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let checks = [
         hazards::check,
         safe_area::check,
+        folds::check,
         overlap::check,
         type_size::check,
+        sign_letters::check,
         ink::check,
         qr_code::check,
         postal::check,
@@ -50,7 +54,7 @@ pub(crate) fn preflight(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
 fn lines(page: &Page) -> impl Iterator<Item = &TextLine> {
     page.items.iter().filter_map(|item| match item {
         Item::Text(line) => Some(line),
-        Item::Fill(_) | Item::Rule(_) => None,
+        Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => None,
     })
 }
 

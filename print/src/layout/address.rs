@@ -1,4 +1,5 @@
-//! The mailer's address side: postal zones first, then a panel that says what the card is.
+//! The mailer's address side: postal zones first, then a panel that says what the piece is. The cover of a folded
+//! piece is that panel again, larger, with pictures of what goes in.
 
 use super::advice;
 use super::content::Content;
@@ -7,14 +8,19 @@ use super::pen::Pen;
 use crate::display::{Item, Role};
 use crate::finding::{PreflightItem, PrintError};
 use crate::ink::Ink;
-use crate::job::SheetJob;
+use crate::job::{SheetJob, Tone};
 use crate::qr::Code;
-use crate::sheet::{POSTCARD_ADDRESS_SIDE, PageGeometry, SMALLEST_ADDRESS_TYPE};
+use crate::sheet::{Area, PageGeometry, PostalZones, SAFE, SMALLEST_ADDRESS_TYPE};
 use crate::text::{Paragraph, Setting, Typesetter, count};
 use crate::unit::{Point, Pt, Rect};
 
-/// The largest type of the panel's sentences.
+/// The largest type of the panel's sentences, on an address side and on a cover.
 const LARGEST: Pt = Pt(14.0);
+const LARGEST_ON_COVER: Pt = Pt(24.0);
+/// The side of the pictures below a cover's panel.
+const COVER_PICTURE: Pt = Pt::inches(0.7);
+/// The most of them.
+const MOST_PICTURES: usize = 9;
 
 struct Panel {
     titles: Vec<Setting>,
@@ -74,39 +80,74 @@ impl Panel {
     }
 }
 
-pub(super) fn lay_out(
-    content: &Content,
-    code: &Code,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-    job: &SheetJob,
-) -> Result<Vec<Item>, PrintError> {
-    let zones = POSTCARD_ADDRESS_SIDE;
+/// What a side is made from.
+pub(super) struct Side<'a> {
+    pub(super) content: &'a Content,
+    pub(super) code: &'a Code,
+    pub(super) setter: Typesetter<'a>,
+    pub(super) geometry: &'a PageGeometry,
+    pub(super) job: &'a SheetJob,
+    /// The page, counted from 0, for messages.
+    pub(super) page: usize,
+}
+
+pub(super) fn lay_out(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, page, .. } = *side;
     // The post reads from left to right whatever the sheet's language: zones are never mirrored.
     let mut post = Pen::new(setter, None);
-    lines(&mut post, &content.return_address, zones.return_address, SMALLEST_ADDRESS_TYPE, "return address")?;
+    let small = SMALLEST_ADDRESS_TYPE;
+    lines(&mut post, &content.return_address, (page, zones.return_address), small, "return address")?;
     if !content.indicia.is_empty() {
         frame(&mut post, zones.indicia);
-        lines(&mut post, &content.indicia, zones.indicia.grown(Pt(-6.0)), SMALLEST_ADDRESS_TYPE, "indicia")?;
+        lines(&mut post, &content.indicia, (page, zones.indicia.grown(Pt(-6.0))), small, "indicia")?;
     }
-    lines(&mut post, &content.addressee, zones.address_block, Pt(11.0), "delivery address")?;
+    lines(&mut post, &content.addressee, (page, zones.address_block), Pt(11.0), "delivery address")?;
     let mut items = post.items;
-    items.extend(panel(content, code, setter, geometry, job, zones.message)?);
-    items.extend(small_print(content, setter, geometry)?);
+    if zones.message.width > Pt::ZERO {
+        items.extend(panel(side, zones.message, LARGEST)?);
+    }
+    items.extend(small_print(side, zones)?);
     Ok(items)
 }
 
-fn panel(
-    content: &Content,
-    code: &Code,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-    job: &SheetJob,
-    area: Rect,
-) -> Result<Vec<Item>, PrintError> {
+/// The cover of a folded piece.
+pub(super) fn cover(side: &Side<'_>, area: &Area) -> Result<Vec<Item>, PrintError> {
+    let safe = area.rect.grown(-SAFE);
+    let strip = COVER_PICTURE + Pt(10.0);
+    let pictures: Vec<&str> = side
+        .content
+        .sections
+        .iter()
+        .filter(|section| section.tone == Tone::Yes)
+        .flat_map(|section| &section.entries)
+        .filter_map(|entry| entry.pictogram.as_deref())
+        .fold(Vec::new(), |mut all, id| {
+            if !all.contains(&id) && all.len() < MOST_PICTURES {
+                all.push(id);
+            }
+            all
+        });
+    let below = if pictures.is_empty() { Pt::ZERO } else { strip };
+    let upper = Rect::new(safe.x, safe.y, safe.width, safe.height - below);
+    let mut items = panel(side, upper, LARGEST_ON_COVER)?;
+    let mut pen = Pen::new(side.setter, side.content.mirrored().then(|| side.geometry.width.pt()));
+    let step = safe.width / count(pictures.len().max(1));
+    let mut x = safe.x + (step - COVER_PICTURE) / 2.0;
+    for id in pictures {
+        let tile = Rect::new(x, safe.bottom() - COVER_PICTURE, COVER_PICTURE, COVER_PICTURE);
+        pen.panel("tile", tile, COVER_PICTURE * 0.16, Ink::YES_TINT);
+        pen.picture(id, tile.grown(-COVER_PICTURE * 0.1), Ink::YES);
+        x += step;
+    }
+    items.extend(pen.items);
+    Ok(items)
+}
+
+fn panel(side: &Side<'_>, area: Rect, largest: Pt) -> Result<Vec<Item>, PrintError> {
+    let Side { content, code, setter, geometry, job, .. } = *side;
     let floor = floor_for(job.viewing_distance);
     let whole = Trial::default();
-    for size in sizes(LARGEST, floor) {
+    for size in sizes(largest, floor) {
         if let Ok(plan) = Panel::plan(content, code, &whole, area, size)
             && plan.left >= Pt::ZERO
         {
@@ -125,7 +166,7 @@ fn panel(
 fn lines(
     pen: &mut Pen<'_>,
     paragraphs: &[Paragraph],
-    area: Rect,
+    (page, area): (usize, Rect),
     size: Pt,
     field: &str,
 ) -> Result<(), PrintError> {
@@ -159,7 +200,7 @@ fn lines(
                 .arg("field", field)
                 .arg("line", index + 1)
                 .arg("text", &paragraph.words)
-                .at(1, area),
+                .at(page, area),
             ),
         }
     }
@@ -183,17 +224,16 @@ fn frame(pen: &mut Pen<'_>, area: Rect) {
     }
 }
 
-/// The print notice and the edition, lower left: outside the read area and the barcode's zone.
-fn small_print(
-    content: &Content,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-) -> Result<Vec<Item>, PrintError> {
-    let zones = POSTCARD_ADDRESS_SIDE;
-    let safe = geometry.safe_area();
-    let top = zones.read_area.bottom() + Pt(3.0);
-    let area = Rect::new(safe.x, top, zones.barcode_clear.x - safe.x - Pt(9.0), safe.bottom() - top);
+/// The print notice and the edition: outside the read area and the barcode's zone.
+fn small_print(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, job, page, .. } = *side;
+    let mut area = zones.small_print;
     let mut pen = Pen::new(setter, None);
+    if job.printers_mark {
+        let mark = mark_space(Point { x: area.right() - MARK_SPACE.0, y: area.y });
+        area.width = area.width - mark.width - Pt(6.0);
+        pen.fill("printer's mark space", crate::path::rectangle(mark), Ink::PAPER);
+    }
     let mut y = area.y;
     for paragraph in content.notice.iter().chain(&content.edition) {
         let setting = paragraph.set(LEAST_TYPE, area.width).ok();
@@ -207,17 +247,25 @@ fn small_print(
                 return Err(PreflightItem::error(
                     "postal-field-full",
                     format!(
-                        "{} (“{}”) does not fit in the lower left corner of the address side; shorten it",
+                        "{} (“{}”) does not fit in the small print of the address side; shorten it",
                         paragraph.place, paragraph.words
                     ),
                 )
                 .arg("field", &paragraph.place)
                 .arg("line", 1)
                 .arg("text", &paragraph.words)
-                .at(1, area)
+                .at(page, area)
                 .into());
             }
         }
     }
     Ok(pen.items)
+}
+
+/// Room for the printer's own mark, which the law of some places or a union asks for: 3/4 x 1/4 in. Ours: such
+/// marks are set as small as they are still read.
+pub(super) const MARK_SPACE: (Pt, Pt) = (Pt::inches(0.75), Pt::inches(0.25));
+
+pub(super) fn mark_space(at: Point) -> Rect {
+    Rect::new(at.x, at.y, MARK_SPACE.0, MARK_SPACE.1)
 }

@@ -3,9 +3,11 @@
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::job::{Direction, SheetJob, Tone};
+use crate::sheet::BLEED;
 use crate::text::{Paragraph, Typesetter, Words};
 
 /// One line in all languages.
+#[derive(Clone)]
 pub(crate) struct Entry {
     pub(crate) pictogram: Option<String>,
     pub(crate) hazard: bool,
@@ -14,6 +16,7 @@ pub(crate) struct Entry {
 }
 
 /// One section in all languages.
+#[derive(Clone)]
 pub(crate) struct SectionContent {
     pub(crate) tone: Tone,
     pub(crate) headings: Vec<Paragraph>,
@@ -38,6 +41,8 @@ pub(crate) struct Content {
     pub(crate) indicia: Vec<Paragraph>,
     pub(crate) addressee: Vec<Paragraph>,
     pub(crate) slug: Paragraph,
+    /// Whether room is kept for the printer's own mark.
+    pub(crate) printers_mark: bool,
 }
 
 /// Collects every error instead of stopping at the first.
@@ -108,6 +113,7 @@ impl Content {
                 indicia,
                 addressee,
                 slug,
+                printers_mark: job.printers_mark,
             }),
             _ => Err(PrintError { items: make.errors }),
         }
@@ -183,10 +189,9 @@ fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragr
 /// What stands outside the trim: names, languages, date and finished size, in no language.
 fn slug_text(job: &SheetJob) -> String {
     let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
-    let size = job.sheet.sheet().pages.first().map_or(String::new(), |(_, page)| {
-        // A bleed of 1/8 in is 3.175 mm.
-        format!("{:.1} × {:.1} mm + {:.3} mm", page.width.0, page.height.0, page.bleed.mm().0)
-    });
+    let page = job.finished_size();
+    // A bleed of 1/8 in is 3.175 mm.
+    let size = format!("{:.1} × {:.1} mm + {:.3} mm", page.width.0, page.height.0, BLEED.mm().0);
     [job.job_name.clone(), languages.join(" "), job.edition.clone(), job.date.clone(), size]
         .into_iter()
         .filter(|part| !part.is_empty())

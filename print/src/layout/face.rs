@@ -15,8 +15,10 @@ use crate::sheet::PageGeometry;
 use crate::text::{Typesetter, count};
 use crate::unit::{Point, Pt, Rect};
 
-/// The largest body type tried. Ours: above it words push the pictures, which carry the label, off the sheet.
+/// The largest body type tried on a lid of 7 in; larger sheets have it in proportion. Ours: above it words push the
+/// pictures, which carry the label, off the sheet.
 const LARGEST: Pt = Pt(18.0);
+const LID: Pt = Pt::inches(7.0);
 
 /// Picture sides that are tried at the size that fits, in body sizes, the largest first.
 const PICTURES: [f64; 4] = [4.2, 3.8, 3.4, 3.0];
@@ -129,7 +131,9 @@ pub(super) fn lay_out(
         plans.find_map(|plan| plan.ok().filter(|plan| plan.left >= Pt::ZERO))
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
-    for size in sizes(LARGEST, floor) {
+    let shorter = geometry.width.min(geometry.height).pt();
+    let largest = LARGEST * (shorter / LID).max(1.0);
+    for size in sizes(largest, floor) {
         let Some(smallest) = fits(size, SMALLEST_PICTURES) else { continue };
         let plan = PICTURES.into_iter().find_map(|picture| fits(size, picture)).unwrap_or(smallest);
         let mirror = content.mirrored().then(|| geometry.width.pt());

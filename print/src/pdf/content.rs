@@ -4,7 +4,7 @@ use pdf_writer::{Content, Name, Str, TextStr};
 
 use super::fonts::Embedded;
 use super::{Origin, number};
-use crate::display::{Item, Page, Run, TextLine};
+use crate::display::{Colorant, Item, Page, Run, TextLine};
 use crate::ink::Ink;
 use crate::path::PathOp;
 use crate::unit::Pt;
@@ -12,6 +12,14 @@ use crate::unit::Pt;
 /// Names of the two graphics states.
 pub(super) const PLAIN: Name<'static> = Name(b"Plain");
 pub(super) const OVERPRINT: Name<'static> = Name(b"Over");
+
+/// The name of a technical line's colour space in a page's resources.
+pub(super) const fn space(colorant: Colorant) -> Name<'static> {
+    match colorant {
+        Colorant::Die => Name(b"Die"),
+        Colorant::Registration => Name(b"Reg"),
+    }
+}
 
 /// The state that lines and inks leave behind, so that nothing is said twice.
 struct State {
@@ -57,6 +65,14 @@ pub(super) fn page(page: &Page, fonts: &Embedded) -> Vec<u8> {
                 content.move_to(origin.x(rule.from.x), origin.y(rule.from.y));
                 content.line_to(origin.x(rule.to.x), origin.y(rule.to.y)).stroke();
             }
+            Item::Technical(line) => {
+                state.overprint(true);
+                let content = &mut state.content;
+                content.set_stroke_color_space(space(line.colorant)).set_stroke_color([1.0]);
+                content.set_line_width(number(line.width));
+                outline(content, &line.path, &origin);
+                content.stroke();
+            }
             Item::Text(line) => {
                 // Black text prints over what lies below it, so that plates out of register leave no white
                 // edge. Only black: with overprint mode 1, white text would vanish.
@@ -99,7 +115,7 @@ fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origi
     }
     content.begin_text();
     for run in &line.runs {
-        show(content, run, fonts, origin);
+        show(content, run, line.turned, fonts, origin);
     }
     content.end_text();
     if split {
@@ -107,10 +123,11 @@ fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origi
     }
 }
 
-fn show(content: &mut Content, run: &Run, fonts: &Embedded, origin: &Origin) {
+fn show(content: &mut Content, run: &Run, turned: bool, fonts: &Embedded, origin: &Origin) {
     let Some(font) = fonts.face(run.face) else { return };
     content.set_font(Name(font.resource.as_bytes()), number(run.size));
-    content.set_text_matrix([1.0, 0.0, 0.0, 1.0, origin.x(run.origin.x), origin.y(run.origin.y)]);
+    let along = if turned { -1.0 } else { 1.0 };
+    content.set_text_matrix([along, 0.0, 0.0, along, origin.x(run.origin.x), origin.y(run.origin.y)]);
     let mut rise = 0;
     let mut codes: Vec<u8> = Vec::new();
     let mut pieces: Vec<(Vec<u8>, f64)> = Vec::new();

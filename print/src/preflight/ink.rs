@@ -25,6 +25,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                 Item::Rule(rule) => {
                     (rule.ink.coverage(), Rect::new(rule.from.x, rule.from.y, rule.width, rule.width))
                 }
+                // On no plate, or on all for lines that are cut off.
+                Item::Technical(_) => continue,
                 Item::Text(line) if line.ink.is_black_only() => {
                     let under = grounds.iter().rev().find(|(rect, _)| rect.overlaps(&line.rect));
                     let [c, m, y, k] = under.map_or([0; 4], |(_, ink)| ink.cmyk);

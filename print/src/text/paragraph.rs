@@ -258,6 +258,7 @@ impl Paragraph {
                 role,
                 rect: Rect::new(x, top, width, setting.leading),
                 ink,
+                turned: false,
                 runs,
             });
             top += setting.leading;
