@@ -19,7 +19,7 @@ mod small;
 pub(crate) use answer::{AnswerAsked, answer};
 pub(crate) use check::check;
 pub(crate) use compare::compare;
-pub(crate) use print::print;
+pub(crate) use print::{print, sheet_kind};
 pub(crate) use publish::publish;
 pub(crate) use serve::serve;
 pub(crate) use small::{demo, schema};

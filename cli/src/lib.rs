@@ -6,6 +6,7 @@
 
 pub mod compared;
 pub mod sheets;
+pub mod ticket;
 mod words;
 
 #[cfg(feature = "native")]

@@ -10,15 +10,44 @@ use guide_data::{
     ValueLabel, summarise,
 };
 use locales::{Lang, Messages, args, t};
-use print::{Direction, LanguageBlock, Line, Section, SheetJob, SheetKind, Tone};
+use print::{
+    Direction, Fold, LanguageBlock, Line, Mm, PressSheet, QrLevel, Section, SheetJob, SheetKind, SheetSize,
+    Stock, Tone,
+};
 
 use crate::words::Words;
 
 /// The most languages a sheet takes.
-pub const MOST_LANGUAGES: usize = 3;
+pub const MOST_LANGUAGES: usize = 4;
+
+/// How a sheet is to be made: what a print shop is told and what the guide does not say.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct SheetChoices {
+    /// The finished size; none means the sheet's usual one.
+    pub size: Option<SheetSize>,
+    /// How a self-mailer is folded.
+    pub fold: Fold,
+    /// Draw the line along which a label is cut out.
+    pub die_line: bool,
+    /// Keep room for the printer's own mark.
+    pub printers_mark: bool,
+    /// How much damage the QR code must bear.
+    pub qr_level: Option<QrLevel>,
+    /// What it is printed on.
+    pub stock: Stock,
+    /// Several on a larger sheet.
+    pub press: Option<PressSheet>,
+    /// How far away it is read; none means what is usual for the sheet.
+    pub distance: Option<Mm>,
+    /// The one item that a round label is about, and that the code opens; none means the thing most often got
+    /// wrong.
+    pub item: Option<String>,
+    /// Leave out the list of places on sheets that have one.
+    pub without_places: bool,
+}
 
 /// Which sheet is wanted, and about what.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SheetWanted {
     /// The sheet.
     pub sheet: SheetKind,
@@ -28,6 +57,8 @@ pub struct SheetWanted {
     pub zone: Option<String>,
     /// The date of the job, and the day on which its rules are looked at.
     pub date: NaiveDate,
+    /// How it is to be made.
+    pub choices: SheetChoices,
 }
 
 /// Why there is no sheet to be made. Words are in `locales` under `cli-<code>`.
@@ -39,6 +70,10 @@ pub enum SheetProblem {
     UnknownZone(String),
     /// No language, or more than [`MOST_LANGUAGES`].
     Languages(usize),
+    /// There is no such item.
+    UnknownItem(String),
+    /// A round label says what stays out; this item is accepted, or nothing is said of it.
+    NothingAgainst(String),
 }
 
 /// A sheet's words, and what a person should know about them.
@@ -75,13 +110,27 @@ pub fn region(program: &Program, lang: &Lang) -> String {
     lang.region().or(place.region()).unwrap_or(HOME).to_owned()
 }
 
+/// What a sheet is called.
+#[must_use]
+pub fn kind_name(messages: &Messages, kind: SheetKind) -> String {
+    match kind {
+        SheetKind::CartLid => t!(messages, "sheet-lid"),
+        SheetKind::RoundSticker => t!(messages, "sheet-sticker"),
+        SheetKind::EnclosureSign => t!(messages, "sheet-sign"),
+        SheetKind::PostcardMailer => t!(messages, "sheet-postcard"),
+        SheetKind::SelfMailer => t!(messages, "sheet-self-mailer"),
+        SheetKind::Handout => t!(messages, "sheet-handout"),
+    }
+}
+
 /// The region of a program that states none, as on the resident's screens.
 const HOME: &str = "US";
 
-/// The job for a sheet in one to three languages, the first leading.
+/// The job for a sheet in one to four languages, the first leading.
 ///
 /// # Errors
-/// When the stream or zone does not exist, or the number of languages is not one to three.
+/// When the stream or zone does not exist, or the number of languages is not one to four; for a round
+/// label, when its item is unknown or nothing speaks against it.
 pub fn sheet(
     guide: &Guide,
     program: &Program,
@@ -97,7 +146,15 @@ pub fn sheet(
     {
         return Err(SheetProblem::UnknownZone(zone.clone()));
     }
-    let Room { yes, no, elsewhere, hazard_places } = room(wanted.sheet, languages.len());
+    let choices = &wanted.choices;
+    if let Some(item) = &choices.item
+        && guide.item_index(item).is_none()
+    {
+        return Err(SheetProblem::UnknownItem(item.clone()));
+    }
+    let size = choices.size.unwrap_or_else(|| wanted.sheet.usual_size());
+    let Room { yes, no, elsewhere, hazard_places } =
+        room(wanted.sheet, languages.len()).for_size(wanted.sheet, size);
     let asked = SummaryWanted {
         stream: Some(stream.clone()),
         zone: wanted.zone.clone(),
@@ -106,7 +163,11 @@ pub fn sheet(
         elsewhere,
         day: Some(wanted.date),
     };
-    let summary = summarise(guide, &asked);
+    let summary = match wanted.sheet {
+        SheetKind::RoundSticker => one_message(guide, &asked, choices.item.as_deref())?,
+        _ => summarise(guide, &asked),
+    };
+    let places = if choices.without_places { Vec::new() } else { places(guide, &summary, wanted.sheet) };
     let source = languages.iter().find(|words| words.pack.language == program.source_language);
     let printed = PrintedSheet {
         sheet: wanted.sheet.id().to_owned(),
@@ -127,13 +188,21 @@ pub fn sheet(
     let shortened = shortened(&summary);
     let blocks = languages
         .iter()
-        .map(|words| block(guide, &summary, *words, &stream, wanted, hazard_places))
+        .enumerate()
+        .map(|(at, words)| block(guide, &summary, (*words, at == 0, &places), &stream, wanted, hazard_places))
         .collect::<Vec<_>>();
     let title = blocks.first().map(|block| block.title.clone()).unwrap_or_default();
     let jurisdiction = first.text("program.name").unwrap_or(&program.id).to_owned();
     let job = SheetJob {
         sheet: wanted.sheet,
-        qr_url: address(&guide.guide_url, languages),
+        size: choices.size,
+        fold: choices.fold,
+        die_line: choices.die_line,
+        printers_mark: choices.printers_mark,
+        qr_level: choices.qr_level,
+        stock: choices.stock.clone(),
+        press: choices.press.clone(),
+        qr_url: address(&guide.guide_url, languages, choices.item.as_deref()),
         short_url: program.print.short_url.clone(),
         job_name: format!("{jurisdiction} – {title}"),
         jurisdiction,
@@ -143,7 +212,7 @@ pub fn sheet(
         indicia: program.print.indicia.clone(),
         addressee: Vec::new(),
         print_notice: first.text("print.statement").unwrap_or_default().to_owned(),
-        viewing_distance: SheetJob::arms_length(),
+        viewing_distance: choices.distance.unwrap_or(wanted.sheet.usual_distance()),
         languages: blocks,
     };
     Ok(Sheet { job, shortened, printed })
@@ -178,20 +247,88 @@ fn room(sheet: SheetKind, languages: usize) -> Room {
     match (sheet, languages) {
         (SheetKind::CartLid, 0 | 1) => room(14, 8, 4, true),
         (SheetKind::CartLid, 2) => room(10, 6, 3, true),
-        (SheetKind::CartLid, _) => room(9, 6, 0, false),
+        (SheetKind::CartLid, 3) => room(9, 6, 0, false),
+        (SheetKind::CartLid, _) => room(6, 4, 0, false),
+        (SheetKind::EnclosureSign, 0 | 1) => room(12, 8, 0, false),
+        (SheetKind::EnclosureSign, 2) => room(9, 6, 0, false),
+        (SheetKind::EnclosureSign, 3) => room(6, 4, 0, false),
+        (SheetKind::EnclosureSign, _) => room(4, 3, 0, false),
         (SheetKind::PostcardMailer, 0 | 1) => room(12, 8, 5, true),
         (SheetKind::PostcardMailer, 2) => room(8, 6, 3, false),
-        (SheetKind::PostcardMailer, _) => room(6, 3, 0, false),
+        (SheetKind::PostcardMailer, 3) => room(6, 3, 0, false),
+        (SheetKind::PostcardMailer, _) => room(4, 2, 0, false),
+        (SheetKind::SelfMailer, 0 | 1) => room(20, 12, 8, true),
+        (SheetKind::SelfMailer, 2) => room(14, 8, 5, true),
+        (SheetKind::SelfMailer, 3) => room(9, 6, 3, true),
+        (SheetKind::SelfMailer, _) => room(6, 4, 2, false),
+        (SheetKind::Handout, 0 | 1) => room(48, 30, 16, true),
+        (SheetKind::Handout, 2) => room(30, 20, 10, true),
+        (SheetKind::Handout, 3) => room(20, 14, 6, true),
+        (SheetKind::Handout, _) => room(14, 10, 4, true),
+        // One message, which is chosen among all.
+        (SheetKind::RoundSticker, _) => room(0, 0, 0, false),
     }
 }
 
+impl Room {
+    /// A smaller label holds less, a larger one more: in proportion to the usual one's area, but for signs and mail
+    /// at most so much as the usual one, because larger ones are read from farther away or are no roomier inside.
+    fn for_size(self, sheet: SheetKind, size: SheetSize) -> Self {
+        if matches!(sheet, SheetKind::SelfMailer | SheetKind::Handout | SheetKind::RoundSticker) {
+            return self;
+        }
+        let usual = sheet.usual_size();
+        let most = if sheet == SheetKind::CartLid { 1.5 } else { 1.0 };
+        let share = (size.width / usual.width * (size.height / usual.height)).min(most);
+        // Truncated on purpose: half a line is none. Nonsense sizes are refused when the sheet is made.
+        let part = |lines: usize| {
+            let scaled = f64::from(u32::try_from(lines).unwrap_or(0)) * share;
+            if scaled >= 1.0 { scaled as usize } else { lines.min(1) }
+        };
+        Self { yes: part(self.yes), no: part(self.no), elsewhere: part(self.elsewhere), ..self }
+    }
+}
+
+/// The summary of a round label: one thing that stays out, or one hazard.
+fn one_message(guide: &Guide, asked: &SummaryWanted, item: Option<&str>) -> Result<Summary, SheetProblem> {
+    let all = usize::MAX;
+    let asked = SummaryWanted { yes: 0, no: all, elsewhere: all, ..asked.clone() };
+    let Some(item) = item else {
+        let mut found = summarise(guide, &asked).no;
+        found.truncate(1);
+        let nothing = found.is_empty();
+        let one = Summary { no: found, ..Summary::default() };
+        return if nothing { Err(SheetProblem::NothingAgainst(String::new())) } else { Ok(one) };
+    };
+    // A hazard's line speaks of its whole class: with one item in the guide it is that item's.
+    let mut only = guide.clone();
+    only.items.retain(|known| known.id == item);
+    let one = summarise(&only, &asked);
+    let lines = one.no.len() + one.elsewhere.len() + one.hazards.len();
+    if lines == 0 { Err(SheetProblem::NothingAgainst(item.to_owned())) } else { Ok(one) }
+}
+
+/// The sites that a sheet's lines lead to, by id: those of every channel it names. Only sheets that are read at
+/// the table have room for them.
+fn places(guide: &Guide, summary: &Summary, sheet: SheetKind) -> Vec<String> {
+    if !matches!(sheet, SheetKind::SelfMailer | SheetKind::Handout) {
+        return Vec::new();
+    }
+    let named: Vec<&str> =
+        summary.elsewhere.iter().chain(&summary.hazards).filter_map(|line| line.channel.as_deref()).collect();
+    let leads = |channels: &[String]| channels.iter().any(|channel| named.contains(&channel.as_str()));
+    guide.sites.iter().filter(|site| leads(&site.channels)).map(|site| site.id.clone()).collect()
+}
+
 /// What the QR code holds: the guide in the sheet's language. A sheet in several languages leaves the
-/// choice to the reader's phone.
-fn address(guide_url: &str, languages: &[Words<'_>]) -> String {
+/// choice to the reader's phone. A sheet about one item opens it.
+fn address(guide_url: &str, languages: &[Words<'_>], item: Option<&str>) -> String {
     let base = guide_url.split('#').next().unwrap_or_default();
-    match languages {
-        [only] => format!("{base}#/{}/", only.pack.language),
-        _ => base.to_owned(),
+    match (languages, item) {
+        ([only], None) => format!("{base}#/{}/", only.pack.language),
+        ([only], Some(item)) => format!("{base}#/{}/item/{item}", only.pack.language),
+        (_, Some(item)) => format!("{base}#/item/{item}"),
+        (_, None) => base.to_owned(),
     }
 }
 
@@ -203,12 +340,13 @@ fn shortened(summary: &Summary) -> Vec<(String, f64)> {
 fn block(
     guide: &Guide,
     summary: &Summary,
-    words: Words<'_>,
+    (words, leading, places): (Words<'_>, bool, &[String]),
     stream: &str,
     wanted: &SheetWanted,
     hazard_places: bool,
 ) -> LanguageBlock {
     let messages = words.messages;
+    let alone = wanted.sheet == SheetKind::RoundSticker;
     let sections = [
         (Tone::Yes, t!(messages, "sheet-heading-yes"), &summary.yes),
         (Tone::No, t!(messages, "sheet-heading-no"), &summary.no),
@@ -222,19 +360,52 @@ fn block(
         sections: sections
             .into_iter()
             .filter(|(_, _, lines)| !lines.is_empty())
-            .map(|(tone, heading, lines)| Section {
-                tone,
-                heading,
-                lines: match tone {
+            .flat_map(|(tone, heading, lines)| {
+                let lines = match tone {
                     Tone::Caution => cautions(guide, lines, words, hazard_places),
                     _ => lines.iter().map(|line| put(guide, line, words)).collect(),
-                },
+                };
+                let lines = if alone {
+                    lines.into_iter().map(|line| by_itself(line, words)).collect()
+                } else {
+                    lines
+                };
+                // Where to take things follows what is to be taken there.
+                let before_hazards =
+                    (tone == Tone::Caution).then(|| place_list(guide, places, words, leading)).flatten();
+                before_hazards.into_iter().chain([Section { tone, heading, lines }])
             })
             .collect(),
         scan: t!(messages, "sheet-scan"),
         footer: footer(guide, words, stream, wanted),
         reviewed: !words.pack.unreviewed,
     }
+}
+
+/// The message of a round label: nothing around it says that the thing stays out.
+fn by_itself(line: Line, words: Words<'_>) -> Line {
+    Line { text: t!(words.messages, "sheet-not-here", thing = line.text), ..line }
+}
+
+/// Where to take things: a name, an address and a telephone number a line.
+///
+/// The leading language's line has the address; the others', below it, only what the place is called in them.
+fn place_list(guide: &Guide, places: &[String], words: Words<'_>, leading: bool) -> Option<Section> {
+    let lines: Vec<Line> = guide
+        .sites
+        .iter()
+        .filter(|site| places.contains(&site.id))
+        .map(|site| {
+            let name = words.named("site", &site.id);
+            let all = [name.as_str(), site.address.trim(), site.phone.trim()];
+            let shown = if leading { all.len() } else { 1 };
+            let parts: Vec<&str> = all.into_iter().take(shown).filter(|part| !part.is_empty()).collect();
+            let text = parts.join(&t!(words.messages, "sheet-place-between"));
+            Line { text, pictogram: None, hazard: false }
+        })
+        .collect();
+    let heading = t!(words.messages, "sheet-heading-places");
+    (!lines.is_empty()).then_some(Section { tone: Tone::Elsewhere, heading, lines })
 }
 
 /// The container's name, which is what stands before the reader; the stream's where there are several.
@@ -341,8 +512,8 @@ fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -
     let mut lines = Vec::new();
     // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not. Where
     // zones have containers of their own, a mailer for one zone says it.
-    if let (SheetKind::PostcardMailer, [only]) =
-        (wanted.sheet, guide.containers(stream, wanted.zone.as_deref(), None).as_slice())
+    let at_the_table = wanted.sheet.is_mailed() || wanted.sheet == SheetKind::Handout;
+    if let (true, [only]) = (at_the_table, guide.containers(stream, wanted.zone.as_deref(), None).as_slice())
     {
         lines.extend(words.text(&format!("container.{}.set-out", only.id)).map(str::to_owned));
     }

@@ -24,3 +24,7 @@ sheet-hazard-oil = زيت المحرك
 sheet-hazard-explosive = الألعاب النارية والذخيرة
 sheet-hazard-radioactive = كل ما هو مشع
 sheet-hazards-between = {"، "}
+
+sheet-not-here = ليس هنا: { $thing }
+sheet-heading-places = إلى أين تأخذه
+sheet-place-between = {"، "}

@@ -35,3 +35,10 @@ sheet-hazard-radioactive = Anything radioactive
 
 # Between two of them. The quotation marks keep the space.
 sheet-hazards-between = {", "}
+
+# A thing alone on a round label, where no heading says that it stays out: "Not in here: plastic bags".
+sheet-not-here = Not in here: { $thing }
+# Over a list of places, each with its address.
+sheet-heading-places = Where to take it
+# Between a place's name, its address and its telephone number. The quotation marks keep the space.
+sheet-place-between = {", "}

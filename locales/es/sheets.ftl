@@ -25,3 +25,7 @@ sheet-hazard-oil = Aceite de motor
 sheet-hazard-explosive = Pirotecnia y munición
 sheet-hazard-radioactive = Todo lo radiactivo
 sheet-hazards-between = {", "}
+
+sheet-not-here = Aquí no: { $thing }
+sheet-heading-places = Dónde llevarlo
+sheet-place-between = {", "}

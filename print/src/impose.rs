@@ -7,7 +7,7 @@
 use crate::display::{Colorant, DisplayList, Item, Page, Role, Rule, Technical};
 use crate::finding::{PreflightItem, PrintError};
 use crate::ink::Ink;
-use crate::layout::{MARK, THICKNESS};
+use crate::layout::THICKNESS;
 use crate::path::{self, PathOp};
 use crate::sheet::{PageGeometry, PressSheet, Turning};
 use crate::text::count;
@@ -57,8 +57,8 @@ impl Imposed {
     }
 }
 
-/// Room around the block: bleed, crop marks, and a hair.
-const HAIR: Pt = Pt(2.0);
+/// Length of a crop mark on a press sheet, shorter than around a single sheet: room there is paid for. Ours.
+const MARK: Pt = Pt::inches(0.125);
 
 /// How many fit and how the press sheet lies.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -145,7 +145,7 @@ fn best_grid(
     paired: bool,
 ) -> Result<Grid, PrintError> {
     let trim = geometry.trim();
-    let around = (geometry.bleed + MARK + HAIR) * 2.0;
+    let around = (geometry.bleed + MARK) * 2.0;
     let fit = |room: Pt, one: Pt| -> usize {
         let n = ((room - around + gutter + TOLERANCE) / (one + gutter)).floor();
         // Truncated on purpose: whole sheets, few of them.
@@ -284,7 +284,7 @@ fn marks(list: &DisplayList, cells: &[&Cell], bleed: Pt) -> Vec<Item> {
         .flat_map(|page| &page.items)
         .find(|item| matches!(item, Item::Text(line) if line.role == Role::Slug));
     if let Some(item @ Item::Text(line)) = slug {
-        let (x, y) = (left + Pt(6.0), bottom + bleed + Pt(4.0));
+        let (x, y) = (left + Pt(6.0), bottom + bleed + Pt(1.0));
         items.push(item.moved(x - line.rect.x, y - line.rect.y));
     }
     items
@@ -292,8 +292,8 @@ fn marks(list: &DisplayList, cells: &[&Cell], bleed: Pt) -> Vec<Item> {
 
 /// A circle with a cross through it, on every plate.
 fn registration(at: Point) -> Item {
-    const RADIUS: Pt = Pt(4.0);
-    const ARM: Pt = Pt(7.0);
+    const RADIUS: Pt = Pt(3.0);
+    const ARM: Pt = Pt(4.5);
     let ring = Rect::new(at.x - RADIUS, at.y - RADIUS, RADIUS * 2.0, RADIUS * 2.0);
     let mut path = path::rounded(ring, RADIUS);
     let point = |x: Pt, y: Pt| Point { x, y };

@@ -19,8 +19,8 @@ mod section;
 mod sticker;
 
 pub(crate) use content::Content;
-pub(crate) use fit::{LEAST_TYPE, floor_for};
-pub(crate) use marks::{MARK, THICKNESS};
+pub(crate) use fit::{CAPITALS, LEAST_TYPE, floor_for, sign_capitals};
+pub(crate) use marks::THICKNESS;
 pub(crate) use section::SMALLEST_PICTURE;
 
 use crate::display::{DisplayList, Item, Page};

@@ -63,6 +63,11 @@ impl Code {
         Ok(Self { rows, level, version: code.version().value(), module: module_for(distance) })
     }
 
+    /// The same code with larger modules.
+    pub(crate) fn enlarged(&self, by: f64) -> Self {
+        Self { module: self.module * by, ..self.clone() }
+    }
+
     fn modules(&self) -> f64 {
         crate::text::count(self.rows.len())
     }

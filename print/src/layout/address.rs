@@ -14,9 +14,20 @@ use crate::sheet::{Area, PageGeometry, PostalZones, SAFE, SMALLEST_ADDRESS_TYPE}
 use crate::text::{Paragraph, Setting, Typesetter, count};
 use crate::unit::{Point, Pt, Rect};
 
-/// The largest type of the panel's sentences, on an address side and on a cover.
-const LARGEST: Pt = Pt(14.0);
-const LARGEST_ON_COVER: Pt = Pt(24.0);
+/// A panel's measures, on an address side and where it is most of what is seen.
+#[derive(Clone, Copy)]
+struct Look {
+    /// The largest type of its sentences.
+    largest: Pt,
+    /// Titles in one language, and in several, in sizes of the sentences.
+    titles: (f64, f64),
+    /// The code's size.
+    code: f64,
+}
+const SMALL: Look = Look { largest: Pt(14.0), titles: (1.9, 1.35), code: 1.0 };
+const LARGE: Look = Look { largest: Pt(17.0), titles: (3.0, 2.2), code: 1.9 };
+/// A panel at least this high is looked at like a cover.
+const HIGH: Pt = Pt::inches(2.5);
 /// The side of the pictures below a cover's panel.
 const COVER_PICTURE: Pt = Pt::inches(0.7);
 /// The most of them.
@@ -33,12 +44,18 @@ struct Panel {
 }
 
 impl Panel {
-    fn plan(content: &Content, code: &Code, trial: &Trial, area: Rect, size: Pt) -> Result<Self, Wide> {
+    fn plan(
+        content: &Content,
+        code: &Code,
+        trial: &Trial,
+        area: Rect,
+        (size, look): (Pt, Look),
+    ) -> Result<Self, Wide> {
         let (pad, gap) = (size * 1.1, size * 1.4);
         let beside = area.width - code.side() - pad * 3.0;
         let languages = count(content.titles.len());
         let column = (beside - gap * (languages - 1.0)) / languages;
-        let larger = if content.titles.len() == 1 { 1.9 } else { 1.35 };
+        let larger = if content.titles.len() == 1 { look.titles.0 } else { look.titles.1 };
         let titles: Vec<Setting> =
             content.titles.iter().map(|it| trial.set(it, size * larger, column)).collect::<Result<_, _>>()?;
         let scans: Vec<Option<Setting>> = content
@@ -104,7 +121,8 @@ pub(super) fn lay_out(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>,
     lines(&mut post, &content.addressee, (page, zones.address_block), Pt(11.0), "delivery address")?;
     let mut items = post.items;
     if zones.message.width > Pt::ZERO {
-        items.extend(panel(side, zones.message, LARGEST)?);
+        let look = if zones.message.height >= HIGH { LARGE } else { SMALL };
+        items.extend(pictured(side, zones.message, look)?);
     }
     items.extend(small_print(side, zones)?);
     Ok(items)
@@ -112,7 +130,14 @@ pub(super) fn lay_out(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>,
 
 /// The cover of a folded piece.
 pub(super) fn cover(side: &Side<'_>, area: &Area) -> Result<Vec<Item>, PrintError> {
-    let safe = area.rect.grown(-SAFE);
+    pictured(side, area.rect.grown(-SAFE), LARGE)
+}
+
+/// A panel, and where there is room for it a row of pictures of what goes in.
+fn pictured(side: &Side<'_>, safe: Rect, look: Look) -> Result<Vec<Item>, PrintError> {
+    if safe.height < HIGH {
+        return panel(side, safe, look);
+    }
     let strip = COVER_PICTURE + Pt(10.0);
     let pictures: Vec<&str> = side
         .content
@@ -129,7 +154,7 @@ pub(super) fn cover(side: &Side<'_>, area: &Area) -> Result<Vec<Item>, PrintErro
         });
     let below = if pictures.is_empty() { Pt::ZERO } else { strip };
     let upper = Rect::new(safe.x, safe.y, safe.width, safe.height - below);
-    let mut items = panel(side, upper, LARGEST_ON_COVER)?;
+    let mut items = panel(side, upper, look)?;
     let mut pen = Pen::new(side.setter, side.content.mirrored().then(|| side.geometry.width.pt()));
     let step = safe.width / count(pictures.len().max(1));
     let mut x = safe.x + (step - COVER_PICTURE) / 2.0;
@@ -143,12 +168,13 @@ pub(super) fn cover(side: &Side<'_>, area: &Area) -> Result<Vec<Item>, PrintErro
     Ok(items)
 }
 
-fn panel(side: &Side<'_>, area: Rect, largest: Pt) -> Result<Vec<Item>, PrintError> {
-    let Side { content, code, setter, geometry, job, .. } = *side;
+fn panel(side: &Side<'_>, area: Rect, look: Look) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, geometry, job, .. } = *side;
+    let code = &side.code.enlarged(look.code);
     let floor = floor_for(job.viewing_distance);
     let whole = Trial::default();
-    for size in sizes(largest, floor) {
-        if let Ok(plan) = Panel::plan(content, code, &whole, area, size)
+    for size in sizes(look.largest, floor) {
+        if let Ok(plan) = Panel::plan(content, code, &whole, area, (size, look))
             && plan.left >= Pt::ZERO
         {
             let mut pen = Pen::new(setter, content.mirrored().then(|| geometry.width.pt()));
@@ -156,7 +182,8 @@ fn panel(side: &Side<'_>, area: Rect, largest: Pt) -> Result<Vec<Item>, PrintErr
             return Ok(pen.items);
         }
     }
-    let missing = |trial: &Trial| Panel::plan(content, code, trial, area, floor).map(|plan| -plan.left);
+    let missing =
+        |trial: &Trial| Panel::plan(content, code, trial, area, (floor, look)).map(|plan| -plan.left);
     let paragraphs: Vec<&Paragraph> =
         content.titles.iter().chain(content.scans.iter().flatten()).chain([&content.address]).collect();
     Err(advice::shorten(&paragraphs, job, geometry, floor, missing))

@@ -29,8 +29,13 @@ impl Band {
     pub(super) fn plan(content: &Content, trial: &Trial, width: Pt, size: Pt) -> Result<Self, Wide> {
         let gap = size * 1.4;
         let issuer = trial.set(&content.issuer, size, width)?;
-        let titles =
-            SideBySide::plan(&content.titles, trial, title_size(content.titles.len(), size), width, gap)?;
+        let usual = title_size(content.titles.len(), size);
+        let large = usual.max(content.least_title);
+        // A sign's title is as large as signs ask where it stays on one line so; preflight tells where it does not.
+        let titles = match SideBySide::plan(&content.titles, trial, large, width, gap) {
+            Ok(plan) if plan.settings.iter().all(|one| one.lines.len() <= 1) => plan,
+            _ => SideBySide::plan(&content.titles, trial, usual, width, gap)?,
+        };
         let height = issuer.height() + titles.height() + size * 0.9;
         Ok(Self { issuer, titles, gap, height })
     }

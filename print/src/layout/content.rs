@@ -1,10 +1,12 @@
 //! A job's words, shaped and measured once for every size that will be tried.
 
+use super::fit::sign_title;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
-use crate::job::{Direction, SheetJob, Tone};
+use crate::job::{Direction, SheetJob, SheetKind, Tone};
 use crate::sheet::BLEED;
 use crate::text::{Paragraph, Typesetter, Words};
+use crate::unit::Pt;
 
 /// One line in all languages.
 #[derive(Clone)]
@@ -43,6 +45,8 @@ pub(crate) struct Content {
     pub(crate) slug: Paragraph,
     /// Whether room is kept for the printer's own mark.
     pub(crate) printers_mark: bool,
+    /// The size a title should have at least; nothing on most sheets.
+    pub(crate) least_title: Pt,
 }
 
 /// Collects every error instead of stopping at the first.
@@ -114,6 +118,10 @@ impl Content {
                 addressee,
                 slug,
                 printers_mark: job.printers_mark,
+                least_title: match job.sheet {
+                    SheetKind::EnclosureSign => sign_title(job.viewing_distance),
+                    _ => Pt::ZERO,
+                },
             }),
             _ => Err(PrintError { items: make.errors }),
         }

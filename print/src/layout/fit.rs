@@ -12,7 +12,7 @@ pub(crate) const LEAST_TYPE: Pt = Pt(6.0);
 const TEN_MINUTES: f64 = 0.002_908_882;
 
 /// Height of Noto Sans' capitals, in ems.
-const CAPITALS: f64 = 0.714;
+pub(crate) const CAPITALS: f64 = 0.714;
 
 /// The legibility floor. Ours: capitals stand for at least ten minutes of arc at the viewing distance. Acuity of
 /// 20/20 reads five minutes (the definition of the Snellen scale), so half that acuity still reads the sheet.
@@ -20,6 +20,19 @@ const CAPITALS: f64 = 0.714;
 /// what copyfit strives for by taking the largest size, not what it refuses below.
 pub(crate) fn floor_for(distance: Mm) -> Pt {
     (distance * (TEN_MINUTES / CAPITALS)).pt().max(LEAST_TYPE)
+}
+
+/// The least height of a sign's capitals for a reader so far away: 5/8 in under 72 in, and 1/8 in more for each foot
+/// beyond, for signs 40 to 70 in above the ground (2010 ADA Standards 703.5.5; CHECK-VALUES "sign letters").
+pub(crate) fn sign_capitals(distance: Mm) -> Pt {
+    let beyond = ((distance - Mm::inches(72.0)) / Mm::inches(12.0)).max(0.0);
+    // A foot that has begun counts whole.
+    Pt::inches(0.625 + 0.125 * beyond.ceil())
+}
+
+/// The type size whose capitals are that high.
+pub(super) fn sign_title(distance: Mm) -> Pt {
+    sign_capitals(distance) / CAPITALS
 }
 
 /// Sizes are tried in quarters of a point.
@@ -128,6 +141,16 @@ mod tests {
         assert!((6.9..7.0).contains(&floor), "{floor}");
         let far = floor_for(Mm(2000.0)).0;
         assert!((23.0..23.2).contains(&far), "{far}");
+    }
+
+    /// 2010 ADA Standards, table 703.5.5: 5/8 in under 72 in away, 1/8 in a foot beyond.
+    #[test]
+    fn a_signs_letters_grow_with_the_distance() {
+        for (inches, capitals) in [(24.0, 0.625), (72.0, 0.625), (84.0, 0.75), (90.0, 0.875), (120.0, 1.125)]
+        {
+            let found = sign_capitals(Mm::inches(inches));
+            assert!((found - Pt::inches(capitals)).0.abs() < 1e-9, "{inches}: {found:?}");
+        }
     }
 
     #[test]

@@ -236,8 +236,12 @@ pub(super) fn lay_out(
             .ok()
             .filter(|plan| plan.missing <= Pt::ZERO)
     };
+    // Smaller type fits where larger does, but for a rare break; then the sizes are tried one by one.
     let smallest = |split: bool| {
-        sizes(largest, floor).into_iter().find(|&size| fits(size, SMALLEST_PICTURES, split).is_some())
+        let sizes = sizes(largest, floor);
+        let does = |size: &Pt| fits(*size, SMALLEST_PICTURES, split).is_some();
+        let first = sizes.partition_point(|size| !does(size));
+        sizes.get(first).copied().or_else(|| sizes.into_iter().find(does))
     };
     let choice = match (smallest(false), smallest(true)) {
         (Some(kept), Some(cut)) if cut > kept * WORTH_SPLITTING => Some((cut, true)),

@@ -14,7 +14,7 @@ use crate::unit::{Point, Pt};
 
 /// Length of a crop mark, and its distance from the trim: the bleed, so that no mark is ever printed on stock
 /// that is kept.
-pub(crate) const MARK: Pt = Pt::inches(0.25);
+const MARK: Pt = Pt::inches(0.25);
 /// Thickness of a mark: .25 pt (CHECK-VALUES "type and line").
 pub(crate) const THICKNESS: Pt = Pt(0.25);
 

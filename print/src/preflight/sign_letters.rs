@@ -4,18 +4,8 @@ use super::{Sheet, lines, pages};
 use crate::display::{Item, Role};
 use crate::finding::PreflightItem;
 use crate::job::SheetKind;
-use crate::unit::{Mm, Pt};
-
-/// Height of Noto Sans' capitals, in ems.
-const CAPITALS: f64 = 0.714;
-
-/// The least height of a sign's capitals for a reader so far away: 5/8 in under 72 in, and 1/8 in more for each foot
-/// beyond, for signs 40 to 70 in above the ground (2010 ADA Standards 703.5.5; CHECK-VALUES "sign letters").
-fn least_capitals(distance: Mm) -> Pt {
-    let beyond = ((distance - Mm::inches(72.0)) / Mm::inches(12.0)).max(0.0);
-    // A foot that has begun counts whole.
-    Pt::inches(0.625 + 0.125 * beyond.ceil())
-}
+use crate::layout::{CAPITALS, sign_capitals};
+use crate::unit::{Pt, TOLERANCE};
 
 pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let mut found = Vec::new();
@@ -41,10 +31,10 @@ fn letters(sheet: &Sheet<'_>) -> Option<PreflightItem> {
         .map(|run| run.size * CAPITALS)
         .reduce(Pt::min)?;
     let distance = sheet.job.viewing_distance;
-    let least = least_capitals(distance);
+    let least = sign_capitals(distance);
     let height = format!("{:.1}", smallest.mm().0);
     let far = format!("{:.0}", distance.0);
-    Some(if smallest < least {
+    Some(if smallest < least - TOLERANCE {
         let message = format!(
             "the title's capitals are {height} mm high; accessible signs read from {far} mm ask for {:.1} mm, shorten \
              the texts or take a larger sign",
@@ -58,19 +48,4 @@ fn letters(sheet: &Sheet<'_>) -> Option<PreflightItem> {
         let message = format!("the title's capitals are {height} mm high, enough for {far} mm");
         PreflightItem::pass("sign-letters", message).arg("height", height).arg("distance", far)
     })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// 2010 ADA Standards, table 703.5.5: 5/8 in under 72 in away, 1/8 in a foot beyond.
-    #[test]
-    fn letters_grow_with_the_distance() {
-        for (inches, capitals) in [(24.0, 0.625), (72.0, 0.625), (84.0, 0.75), (90.0, 0.875), (120.0, 1.125)]
-        {
-            let found = least_capitals(Mm::inches(inches));
-            assert!((found - Pt::inches(capitals)).0.abs() < 1e-9, "{inches}: {found:?}");
-        }
-    }
 }

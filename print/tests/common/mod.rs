@@ -5,11 +5,28 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::OnceLock;
 
-use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, make};
+use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, SheetKind, make};
 
 /// The jobs in `tests/jobs`, by name.
-pub(crate) const JOBS: [&str; 7] =
-    ["lid-en", "lid-en-es", "lid-en-es-ar", "lid-ar", "mailer-en-es-ar", "mailer-es", "mailer-ar-en"];
+pub(crate) const JOBS: [&str; 17] = [
+    "lid-en",
+    "lid-en-es",
+    "lid-en-es-ar",
+    "lid-ar",
+    "lid-a5-es",
+    "lid-8x12-en-es",
+    "mailer-en-es-ar",
+    "mailer-es",
+    "mailer-ar-en",
+    "flat-en-es",
+    "self-mailer-en-es",
+    "self-mailer-thirds-ar-en",
+    "handout-en",
+    "handout-en-es-ar",
+    "sign-en-es-ar",
+    "sticker-en-es-ar",
+    "sticker-hazard-en",
+];
 
 pub(crate) fn here() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))
@@ -86,6 +103,10 @@ pub(crate) fn text(path: &Path) -> &str {
 /// Every printable string of a job in one language's block, with whitespace taken out.
 pub(crate) fn sources(job: &SheetJob, lang: &str) -> Vec<String> {
     let block = job.languages.iter().find(|block| block.lang == lang).expect("the language");
+    if job.sheet == SheetKind::RoundSticker {
+        // Its one message says it all.
+        return vec![block.sections[0].lines[0].text.clone()];
+    }
     let mut all = vec![block.title.clone(), block.scan.clone()];
     all.extend(block.footer.clone());
     for section in &block.sections {
