@@ -151,32 +151,33 @@ fn best_grid(
         // Truncated on purpose: whole sheets, few of them.
         if n >= 1.0 { n as usize } else { 0 }
     };
+    let step = if paired { 2 } else { 1 };
     let (width, height) = (press.width.pt(), press.height.pt());
-    let mut best: Option<Grid> = None;
-    for (width, height) in [(width, height), (height, width)] {
+    let grids = [(width, height), (height, width)].map(|(width, height)| {
         let across = fit(width, trim.width);
-        let across = if paired { across - across % 2 } else { across };
-        let grid = Grid { width, height, across, down: fit(height, trim.height) };
-        let more = |other: Grid| grid.across * grid.down > other.across * other.down;
-        if grid.across * grid.down > 0 && best.is_none_or(more) {
-            best = Some(grid);
-        }
+        Grid { width, height, across: across - across % step, down: fit(height, trim.height) }
+    });
+    let most = grids.iter().map(|grid| grid.across * grid.down).max().unwrap_or(0);
+    if most == 0 {
+        return Err(too_small(press));
     }
-    let grid = best.ok_or_else(|| too_small(press))?;
-    let Some(up) = press.up else { return Ok(grid) };
-    let most = grid.across * grid.down;
+    let up = press.up.unwrap_or(most);
     if up == 0 || up > most {
         let message = format!("{up} were asked for on a press sheet that holds {most}; ask for 1 to {most}");
         return Err(PreflightItem::error("press-up", message).arg("up", up).arg("most", most).into());
     }
-    // The fullest block of at most so many.
-    let step = if paired { 2 } else { 1 };
-    let blocks = (step..=grid.across).step_by(step).map(|across| (across, grid.down.min(up / across)));
-    let (across, down) = blocks.max_by_key(|(across, down)| across * down).unwrap_or((0, 0));
-    if across * down == 0 {
-        return Err(too_small(press));
+    // The fullest block of at most so many, with the sheet as it was named if that makes no difference.
+    let mut best: Option<Grid> = None;
+    for grid in grids {
+        for across in (step..=grid.across).step_by(step) {
+            let block = Grid { across, down: grid.down.min(up / across), ..grid };
+            let more = |other: Grid| block.across * block.down > other.across * other.down;
+            if block.down > 0 && best.is_none_or(more) {
+                best = Some(block);
+            }
+        }
     }
-    Ok(Grid { across, down, ..grid })
+    best.ok_or_else(|| too_small(press))
 }
 
 fn cells(list: &DisplayList, grid: &Grid, geometry: &PageGeometry, gutter: Pt, paired: bool) -> Vec<Cell> {

@@ -41,7 +41,7 @@ pub use sheet::{
     Turning,
 };
 pub use svg::{PreviewArea, svg};
-pub use ticket::{Ticket, TicketRow, make_ticket};
+pub use ticket::{Ticket, TicketRow, make_ticket, ticket_fonts};
 pub use unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// The bundled press profile: GRACoL on coated paper, from the data of ANSI/CGATS/GRACoL TR 006-2007.

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::display::{DisplayList, Item, Page, Role, Rule};
 use crate::finding::{PreflightItem, PrintError};
-use crate::font::{Face, FontSet, Weight};
+use crate::font::{Face, FontFile, FontSet, Weight, fonts_needed};
 use crate::ink::Ink;
 use crate::job::{Direction, LanguageBlock, SheetJob, SheetKind};
 use crate::make::Artifact;
@@ -89,6 +89,16 @@ pub fn make_ticket(ticket: &Ticket, fonts: &FontSet, profile: &[u8]) -> Result<A
     let display_list = DisplayList { pages, faces };
     let pdf = pdf::write(&display_list, fonts, &described(ticket), &profile);
     Ok(Artifact { pdf, display_list, preflight: Vec::new() })
+}
+
+/// The bundled fonts a ticket needs, in order, as [`fonts_needed`] tells of a job.
+pub fn ticket_fonts(ticket: &Ticket) -> Vec<FontFile> {
+    let mut job = described(ticket);
+    if let Some(block) = job.languages.first_mut() {
+        block.footer =
+            ticket.rows.iter().flat_map(|row| row.values.iter().chain([&row.label])).cloned().collect();
+    }
+    fonts_needed(&job)
 }
 
 /// The ticket as the writer asks about a file: its title, date and language.

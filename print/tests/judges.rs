@@ -147,7 +147,8 @@ fn latin_text_is_extracted_exactly() {
         }
         let small = [&job.jurisdiction, &job.edition, &job.print_notice];
         let small = if job.sheet == SheetKind::RoundSticker { &[][..] } else { &small[..] };
-        for source in small.iter().copied().chain([&job.short_url]) {
+        let latin = small.iter().copied().chain([&job.short_url]).filter(|text| text.is_ascii());
+        for source in latin {
             assert!(extracted.contains(&squeezed(source)), "{name}: “{source}”");
         }
     }
@@ -185,12 +186,14 @@ fn arabic_words_are_extracted() {
         let file = pdf_file("arabic", name);
         let extracted = run_text("pdftotext", "poppler-utils", &["-raw", text(&file), "-"]);
         let all = squeezed(&run_text("pdftotext", "poppler-utils", &["-layout", text(&file), "-"]));
-        let words: Vec<String> = extracted.split_whitespace().map(squeezed).collect();
+        // Vowel marks come before or after the letter that they sit on.
+        let bare = |text: &str| text.replace(|c| matches!(c, '\u{64B}'..='\u{652}'), "");
+        let words: Vec<String> = extracted.split_whitespace().map(|word| bare(&squeezed(word))).collect();
         for source in sources(&job, "ar") {
             for word in source.split_whitespace() {
                 let letters = word.trim_matches(|c: char| !c.is_alphanumeric());
                 assert!(
-                    words.iter().any(|found| found.contains(letters)),
+                    words.iter().any(|found| found.contains(&bare(letters))),
                     "{name}: “{letters}” of “{source}”"
                 );
             }

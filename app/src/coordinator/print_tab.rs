@@ -6,9 +6,10 @@ use std::collections::BTreeMap;
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
 use lidleaf::Words as SheetWords;
-use lidleaf::sheets::{self, SheetProblem, SheetWanted};
+use lidleaf::sheets::{self, SheetChoices, SheetProblem, SheetWanted, kind_name};
+use lidleaf::ticket::TicketFile;
 use locales::{DateStyle, Lang, Messages, t};
-use print::{PreflightItem, Severity, SheetKind};
+use print::{PreflightItem, Severity, SheetJob, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
 use wasm_bindgen_futures::spawn_local;
 
@@ -16,6 +17,7 @@ use super::app::DeskPack;
 use super::desk::{Desk, own_names};
 use super::fields::{Choice, of_program, or_none};
 use super::findings::fill;
+use super::print_choices::{ChoiceFields, Fields, Unread};
 use crate::browser::{self, FetchProblem};
 use crate::printing::messages::{Made, Order};
 
@@ -26,6 +28,7 @@ struct Wanted {
     stream: String,
     zone: String,
     languages: [String; sheets::MOST_LANGUAGES],
+    fields: Fields,
 }
 
 /// How far making a sheet has come.
@@ -53,6 +56,8 @@ struct Press {
     shortened: RwSignal<Vec<(String, f64)>>,
     /// What the register would keep of the sheet made last.
     printed: RwSignal<PrintedSheet>,
+    /// The job of the sheet made last, for its ticket.
+    job: StoredValue<Option<SheetJob>>,
 }
 
 impl Press {
@@ -69,6 +74,7 @@ impl Press {
             problem: RwSignal::new(None),
             shortened: RwSignal::new(Vec::new()),
             printed: RwSignal::new(PrintedSheet::default()),
+            job: StoredValue::new(None),
         }
     }
 
@@ -77,15 +83,27 @@ impl Press {
         self.progress.set(Progress::Making);
         self.problem.set(None);
         self.has_pdf.set(false);
-        let number = self.number.get_value().wrapping_add(1);
-        self.number.set_value(number);
+        let number = self.next_number();
+        let choices = match wanted.fields.read(wanted.sheet) {
+            Ok(choices) => choices,
+            Err(unread) => {
+                let words = self.desk.words.get_untracked();
+                self.progress.set(Progress::Idle);
+                self.problem.set(Some(match unread {
+                    Unread::Size(text) => t!(words.messages, "print-size-unread", text = text),
+                    Unread::Number(text) => t!(words.messages, "print-number-unread", text = text),
+                }));
+                return;
+            }
+        };
         spawn_local(async move {
-            match job(self.desk, &wanted).await {
+            match job(self.desk, &wanted, choices).await {
                 Ok(Ok(sheet)) => {
                     self.shortened.set(sheet.shortened);
                     self.printed.set(sheet.printed);
-                    let order = serde_json::to_string(&Order { number, job: sheet.job }).unwrap_or_default();
-                    self.send(order);
+                    self.job.set_value(Some(sheet.job.clone()));
+                    let order = Order { number, job: sheet.job, ticket: None };
+                    self.send(serde_json::to_string(&order).unwrap_or_default());
                 }
                 Ok(Err(problem)) => {
                     let words = self.desk.words.get_untracked();
@@ -96,11 +114,38 @@ impl Press {
                         }
                         SheetProblem::UnknownZone(zone) => t!(words.messages, "print-no-zone", zone = zone),
                         SheetProblem::Languages(_) => t!(words.messages, "print-no-language"),
+                        SheetProblem::UnknownItem(item) => t!(words.messages, "print-no-item", item = item),
+                        SheetProblem::NothingAgainst(item) => {
+                            t!(words.messages, "print-nothing-against", item = words.item(&item))
+                        }
                     }));
                 }
                 Err(_) => self.progress.set(Progress::Unreachable),
             }
         });
+    }
+
+    fn next_number(self) -> u32 {
+        let number = self.number.get_value().wrapping_add(1);
+        self.number.set_value(number);
+        number
+    }
+
+    /// Has the ticket made of the sheet that was made last; it is handed over when it comes.
+    fn ticket(self, copies: u32) {
+        let Some(job) = self.job.get_value() else { return };
+        let pages = self.made.with_untracked(|made| made.previews.len());
+        let program = self.desk.program.get_untracked();
+        let words = self.desk.words.get_untracked();
+        let name = format!("{}-{}.pdf", program.id, job.sheet.id());
+        let contact = program.contact.name.or_source(&words.messages.lang().tag(), &program.source_language);
+        let contact = contact.unwrap_or_default();
+        let file = TicketFile { job: &job, name: &name, pages, copies };
+        let Some(ticket) = lidleaf::ticket::ticket(&[file], &program, contact, &words.messages) else {
+            return;
+        };
+        let order = Order { number: self.number.get_value(), job, ticket: Some(ticket) };
+        self.send(serde_json::to_string(&order).unwrap_or_default());
     }
 
     /// Sends an order to the worker, starting it first when there is none.
@@ -140,6 +185,20 @@ impl Press {
                 let made = answer.get(0).as_string().and_then(|t| serde_json::from_str::<Made>(&t).ok());
                 let Some(made) = made.filter(|m| m.number == self.number.get_value()) else { return };
                 let pdf = answer.get(1).dyn_into::<js_sys::Uint8Array>().ok();
+                if made.is_ticket {
+                    match pdf {
+                        Some(pdf) => {
+                            let program = self.desk.program.with_untracked(|p| p.id.clone());
+                            browser::download_bytes(
+                                &format!("{program}-ticket.pdf"),
+                                "application/pdf",
+                                &pdf,
+                            );
+                        }
+                        None => self.problem.set(made.preflight.first().map(|item| item.message.clone())),
+                    }
+                    return;
+                }
                 let stopped = made.preflight.iter().any(|p| p.severity == Severity::Error);
                 self.has_pdf.set(pdf.is_some() && !stopped);
                 self.pdf.set_value(pdf);
@@ -159,7 +218,11 @@ impl Press {
 }
 
 /// The job of a sheet: packs as the command line makes them, texts those of the draft.
-async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
+async fn job(
+    desk: Desk,
+    wanted: &Wanted,
+    choices: SheetChoices,
+) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
     let program = desk.program.get_untracked();
     let mut packs: Vec<(LanguagePack, Messages)> = Vec::new();
     for tag in wanted.languages.iter().filter(|l| !l.is_empty()) {
@@ -173,6 +236,7 @@ async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetP
         stream: some(&wanted.stream),
         zone: some(&wanted.zone),
         date: browser::now().day,
+        choices,
     };
     let guide = guide_data::check(&program, &desk.catalog.get_value()).guide;
     Ok(sheets::sheet(&guide, &program, &words, &wanted))
@@ -209,11 +273,14 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         sheet: SheetKind::CartLid,
         stream,
         zone: String::new(),
-        languages: [first(0), first(1), first(2)],
+        languages: std::array::from_fn(first),
+        fields: Fields::default(),
     });
+    let fields = RwSignal::new(Fields::default());
+    let kind = Signal::derive(move || wanted.with(|w| w.sheet));
     let make = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
-        press.make(wanted.get_untracked());
+        press.make(Wanted { fields: fields.get_untracked(), ..wanted.get_untracked() });
     };
     let w = desk.words.get_untracked();
     let m = &w.messages;
@@ -241,10 +308,11 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
         .collect();
     type Set = fn(&mut Wanted, String);
-    let setters: [(&'static str, Set); 3] = [
+    let setters: [(&'static str, Set); sheets::MOST_LANGUAGES] = [
         ("print-language-1", |all, v| all.languages[0] = v),
         ("print-language-2", |all, v| all.languages[1] = v),
         ("print-language-3", |all, v| all.languages[2] = v),
+        ("print-language-4", |all, v| all.languages[3] = v),
     ];
     let pickers = setters
         .into_iter()
@@ -264,12 +332,21 @@ pub(crate) fn print(desk: Desk) -> AnyView {
                     wanted.with_untracked(|w| w.stream.clone()), |all, v| all.stream = v)}
                 {pick("print-zone", t!(m, "print-zone"), or_none(desk, of_program(desk, "zone")), String::new(), |all, v| all.zone = v)}
                 {pickers}
+                <ChoiceFields desk fields kind/>
                 <p class="wide row">
                     <button type="submit" class="button" id="print-make">{t!(m, "print-make")}</button>
                     <button type="button" class="button" id="print-download"
                         prop:disabled=move || !press.has_pdf.get()
-                        on:click=move |_| download(desk, press, &wanted.get_untracked())>
+                        on:click=move |_| {
+                            let now = Wanted { fields: fields.get_untracked(), ..wanted.get_untracked() };
+                            download(desk, press, &now);
+                        }>
                         {t!(m, "print-download")}
+                    </button>
+                    <button type="button" class="button" id="print-ticket"
+                        prop:disabled=move || !press.has_pdf.get()
+                        on:click=move |_| press.ticket(0)>
+                        {t!(m, "print-ticket")}
                     </button>
                 </p>
             </form>
@@ -346,18 +423,16 @@ fn Register(desk: Desk, press: Press) -> impl IntoView {
     }
 }
 
-/// What a sheet is called.
-fn kind_name(messages: &Messages, kind: SheetKind) -> String {
-    match kind {
-        SheetKind::CartLid => t!(messages, "sheet-lid"),
-        SheetKind::PostcardMailer => t!(messages, "sheet-postcard"),
-    }
-}
-
 /// Hands the press file over, under the name the command line gives it.
 fn download(desk: Desk, press: Press, wanted: &Wanted) {
     let program = desk.program.with_untracked(|p| p.id.clone());
-    let mut parts = vec![program.as_str(), wanted.sheet.id(), wanted.stream.as_str(), wanted.zone.as_str()];
+    let mut parts = vec![
+        program.as_str(),
+        wanted.sheet.id(),
+        wanted.stream.as_str(),
+        wanted.zone.as_str(),
+        wanted.fields.item(),
+    ];
     parts.extend(wanted.languages.iter().map(String::as_str));
     parts.retain(|part| !part.is_empty());
     let name: String =

@@ -16,6 +16,8 @@ pub(crate) mod messages {
         pub(crate) number: u32,
         /// The sheet.
         pub(crate) job: print::SheetJob,
+        /// Its job ticket, when that is what is to be made.
+        pub(crate) ticket: Option<print::Ticket>,
     }
 
     /// What came of it. The file itself travels beside this, as bytes.
@@ -29,5 +31,7 @@ pub(crate) mod messages {
         pub(crate) previews: Vec<String>,
         /// The fonts did not arrive: nothing was made.
         pub(crate) no_fonts: bool,
+        /// The file is the job ticket.
+        pub(crate) is_ticket: bool,
     }
 }

@@ -1,7 +1,9 @@
 //! The worker's side.
 
 use js_sys::{Array, Uint8Array};
-use print::{FontSet, PRESS_PROFILE, PreviewArea, fonts_needed, make, svg};
+use print::{
+    FontFile, FontSet, PRESS_PROFILE, PreviewArea, fonts_needed, make, make_ticket, svg, ticket_fonts,
+};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::DedicatedWorkerGlobalScope as Scope;
@@ -25,12 +27,17 @@ pub(crate) fn start() {
 }
 
 async fn answer(scope: &Scope, order: Order) {
-    let mut made = Made { number: order.number, ..Made::default() };
+    let mut made = Made { number: order.number, is_ticket: order.ticket.is_some(), ..Made::default() };
     let mut file = JsValue::NULL;
-    match fonts(scope, &order.job).await {
-        None => made.no_fonts = true,
-        Some(Err(problem)) => made.preflight = problem.items,
-        Some(Ok(fonts)) => match make(&order.job, &fonts, PRESS_PROFILE) {
+    let needed = order.ticket.as_ref().map_or_else(|| fonts_needed(&order.job), ticket_fonts);
+    match (fonts(scope, needed).await, &order.ticket) {
+        (None, _) => made.no_fonts = true,
+        (Some(Err(problem)), _) => made.preflight = problem.items,
+        (Some(Ok(fonts)), Some(ticket)) => match make_ticket(ticket, &fonts, PRESS_PROFILE) {
+            Ok(artifact) => file = Uint8Array::from(artifact.pdf.as_slice()).into(),
+            Err(problem) => made.preflight = problem.items,
+        },
+        (Some(Ok(fonts)), None) => match make(&order.job, &fonts, PRESS_PROFILE) {
             Ok(artifact) => {
                 file = Uint8Array::from(artifact.pdf.as_slice()).into();
                 let pages = 0..artifact.display_list.pages.len();
@@ -46,12 +53,12 @@ async fn answer(scope: &Scope, order: Order) {
     let _ = scope.post_message(&Array::of2(&JsValue::from_str(&told), &file));
 }
 
-/// The faces the job needs, fetched from the published folder; nothing when one does not arrive.
-async fn fonts(scope: &Scope, job: &print::SheetJob) -> Option<Result<FontSet, print::PrintError>> {
+/// The faces needed, fetched from the published folder; nothing when one does not arrive.
+async fn fonts(scope: &Scope, needed: Vec<FontFile>) -> Option<Result<FontSet, print::PrintError>> {
     let fetch = js_sys::Reflect::get(scope, &"fetch".into()).ok()?;
     let fetch: js_sys::Function = fetch.dyn_into().ok()?;
     let mut set = FontSet::new();
-    for font in fonts_needed(job) {
+    for font in needed {
         let fetching = fetch.call1(scope, &JsValue::from_str(&format!("fonts/{}", font.file))).ok()?;
         let answer = JsFuture::from(js_sys::Promise::from(fetching)).await.ok()?;
         let response: web_sys::Response = answer.dyn_into().ok()?;

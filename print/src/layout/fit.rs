@@ -26,8 +26,8 @@ pub(crate) fn floor_for(distance: Mm) -> Pt {
 /// beyond, for signs 40 to 70 in above the ground (2010 ADA Standards 703.5.5; CHECK-VALUES "sign letters").
 pub(crate) fn sign_capitals(distance: Mm) -> Pt {
     let beyond = ((distance - Mm::inches(72.0)) / Mm::inches(12.0)).max(0.0);
-    // A foot that has begun counts whole.
-    Pt::inches(0.625 + 0.125 * beyond.ceil())
+    // A foot that has begun counts whole; a hair is none.
+    Pt::inches(0.625 + 0.125 * (beyond - 1e-6).ceil().max(0.0))
 }
 
 /// The type size whose capitals are that high.
