@@ -157,11 +157,17 @@ fn shape(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
         );
         errors.push(both(PreflightItem::error("postal-size", message)));
     }
+    let most = match job.sheet {
+        SheetKind::CartLid | SheetKind::EnclosureSign => least / 4.0,
+        // A round label's corner is its own.
+        SheetKind::RoundSticker => Mm(f64::INFINITY),
+        // Machines stop at rounder corners of mail (QSG 201: at most 1/8 in), and paper sheets are cut square.
+        SheetKind::PostcardMailer | SheetKind::SelfMailer | SheetKind::Handout => Mm::inches(0.125),
+    };
     if let Some(corner) = corner
-        && job.sheet != SheetKind::RoundSticker
-        && !(corner >= Mm::ZERO && corner <= least / 4.0)
+        && !(corner >= Mm::ZERO && corner <= most)
     {
-        let most = short(least / 4.0);
+        let most = short(most);
         let message = format!("the corners' radius is {} mm; give one from 0 to {most} mm", short(corner));
         errors.push(
             PreflightItem::error("corner-radius", message).arg("radius", short(corner)).arg("most", most),

@@ -161,6 +161,15 @@ const CASES: &[Case] = &[
         &[("radius", "90"), ("most", "50")],
     ),
     (
+        "corner-radius",
+        |job| {
+            job.sheet = SheetKind::PostcardMailer;
+            job.size = Some(SheetSize { corner: Some(Mm(6.0)), ..size(228.6, 152.4) });
+        },
+        // Cards' corners: at most 1/8 in (QSG 201).
+        &[("radius", "6"), ("most", "3.17")],
+    ),
+    (
         "size-fixed",
         |job| (job.sheet, job.size) = (SheetKind::SelfMailer, Some(size(200.0, 200.0))),
         &[("names", "letter, a4")],

@@ -272,7 +272,8 @@ fn jobs() -> impl Strategy<Value = SheetJob> {
             job.size = SheetSize::named(named[size % named.len()]);
             // Typed corners are laid out within; a round label has its own.
             if let Some(size) = &mut job.size {
-                size.corner = option.then_some(print::Mm(20.0));
+                let label = matches!(kind, SheetKind::CartLid | SheetKind::EnclosureSign);
+                size.corner = option.then_some(print::Mm(if label { 20.0 } else { 3.0 }));
             }
             job.fold = if option { Fold::Thirds } else { Fold::Half };
             job.printers_mark = option;
@@ -284,7 +285,7 @@ fn jobs() -> impl Strategy<Value = SheetJob> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 160, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 96, failure_persistence: None, ..ProptestConfig::default() })]
 
     /// Either a sheet in which every line is whole, inside and apart, or an error; never a clipped line.
     #[test]

@@ -95,17 +95,20 @@ fn number(text: &str) -> Result<Option<Mm>, Unread> {
         .ok_or_else(unread)
 }
 
-type Get = fn(&Fields) -> String;
-type Set = fn(&mut Fields, String);
+type Shown = fn(&Fields) -> String;
+type Taken = fn(&mut Fields, String);
 
 /// The fields' part of the form.
 #[component]
 pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<SheetKind>) -> impl IntoView {
     let say = move |key: &'static str| desk.words.with(|w| w.say(key));
-    let pick =
-        move |id: &'static str, label: &'static str, choices: Vec<(String, String)>, get: Get, set: Set| {
-            let now = fields.with_untracked(get);
-            view! {
+    let pick = move |id: &'static str,
+                     label: &'static str,
+                     choices: Vec<(String, String)>,
+                     get: Shown,
+                     set: Taken| {
+        let now = fields.with_untracked(get);
+        view! {
             <label class="field">
                 <span>{say(label)}</span>
                 <select id=id on:change:target=move |ev| fields.update(|all| set(all, ev.target().value()))>
@@ -117,8 +120,8 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
             </label>
         }
         .into_any()
-        };
-    let line = move |id: &'static str, label: &'static str, get: Get, set: Set| {
+    };
+    let line = move |id: &'static str, label: &'static str, get: Shown, set: Taken| {
         view! {
             <label class="field">
                 <span>{say(label)}</span>
@@ -169,7 +172,7 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
                 (String::new(), say("print-fold-half")),
                 ("thirds".to_owned(), say("print-fold-thirds")),
             ];
-            let now: Get = |f| if f.thirds { "thirds".to_owned() } else { String::new() };
+            let now: Shown = |f| if f.thirds { "thirds".to_owned() } else { String::new() };
             pick("print-fold", "print-fold", choices, now, |f, v| f.thirds = v == "thirds")
         })
     };
