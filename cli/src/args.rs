@@ -41,7 +41,7 @@ pub(crate) enum Command {
         facts: Vec<(String, String)>,
         on: Option<NaiveDate>,
     },
-    Print(PrintArgs),
+    Print(Box<PrintArgs>),
     Publish {
         program: Option<PathBuf>,
         catalog: Option<PathBuf>,
@@ -519,7 +519,7 @@ impl Found {
                 facts: self.facts,
                 on: self.day,
             },
-            Name::Print => Command::Print(PrintArgs {
+            Name::Print => Command::Print(Box::new(PrintArgs {
                 program: file(first),
                 catalog: self.catalog,
                 sheet: sheet.ok_or_else(|| needs("--sheet"))?,
@@ -534,7 +534,7 @@ impl Found {
                 without_ticket: self.without_ticket,
                 choices,
                 alone: self.alone,
-            }),
+            })),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
                 catalog: self.catalog,

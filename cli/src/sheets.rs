@@ -397,9 +397,16 @@ fn place_list(guide: &Guide, places: &[String], words: Words<'_>, leading: bool)
         .filter(|site| places.contains(&site.id))
         .map(|site| {
             let name = words.named("site", &site.id);
+            // In a line from right to left an address of another writing would otherwise lose its number, which is
+            // taken for a word of the line.
+            let apart = |part: &str| {
+                let rtl = words.pack.direction == "rtl";
+                if rtl { format!("\u{2068}{part}\u{2069}") } else { part.to_owned() }
+            };
             let all = [name.as_str(), site.address.trim(), site.phone.trim()];
             let shown = if leading { all.len() } else { 1 };
-            let parts: Vec<&str> = all.into_iter().take(shown).filter(|part| !part.is_empty()).collect();
+            let parts: Vec<String> =
+                all.into_iter().take(shown).filter(|part| !part.is_empty()).map(apart).collect();
             let text = parts.join(&t!(words.messages, "sheet-place-between"));
             Line { text, pictogram: None, hazard: false }
         })

@@ -203,13 +203,6 @@ fn folded(fold: Fold, geometry: PageGeometry) -> Vec<SheetPage> {
 
 #[cfg(test)]
 mod tests {
-    #![expect(
-        clippy::unwrap_used,
-        clippy::indexing_slicing,
-        clippy::panic,
-        reason = "a test fails by panicking"
-    )]
-
     use super::*;
 
     fn job(kind: SheetKind, size: Option<SheetSize>, fold: Fold) -> SheetJob {
