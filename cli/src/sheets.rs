@@ -212,10 +212,21 @@ pub fn sheet(
         indicia: program.print.indicia.clone(),
         addressee: Vec::new(),
         print_notice: first.text("print.statement").unwrap_or_default().to_owned(),
-        viewing_distance: choices.distance.unwrap_or(wanted.sheet.usual_distance()),
+        viewing_distance: choices.distance.unwrap_or_else(|| usual_distance(wanted.sheet, size)),
         languages: blocks,
     };
     Ok(Sheet { job, shortened, printed })
+}
+
+/// How far away a sheet is read where nobody says it: a smaller sign hangs where people come nearer.
+fn usual_distance(sheet: SheetKind, size: SheetSize) -> Mm {
+    let usual = sheet.usual_distance();
+    if sheet != SheetKind::EnclosureSign {
+        return usual;
+    }
+    let share = (size.width / sheet.usual_size().width).min(1.0).max(0.0);
+    // In steps of a tenth of a metre, as people say it.
+    Mm((usual.0 * share / 100.0).round() * 100.0).max(SheetJob::arms_length())
 }
 
 /// The stream asked for, else the recycling stream, else the first.
@@ -270,6 +281,9 @@ fn room(sheet: SheetKind, languages: usize) -> Room {
     }
 }
 
+/// The share of the usual sheet's area below which one is small. Ours.
+const SMALL_SHEET: f64 = 0.6;
+
 impl Room {
     /// A smaller label holds less, a larger one more: in proportion to the usual one's area, but for signs and mail
     /// at most so much as the usual one, because larger ones are read from farther away or are no roomier inside.
@@ -280,12 +294,18 @@ impl Room {
         let usual = sheet.usual_size();
         let most = if sheet == SheetKind::CartLid { 1.5 } else { 1.0 };
         let share = (size.width / usual.width * (size.height / usual.height)).min(most);
+        // Title, foot and hazards take as much room on a small sheet: what is left is less than its share.
+        let share = if share < SMALL_SHEET { share * 0.7 } else { share };
         // Truncated on purpose: half a line is none. Nonsense sizes are refused when the sheet is made.
         let part = |lines: usize| {
             let scaled = f64::from(u32::try_from(lines).unwrap_or(0)) * share;
             if scaled >= 1.0 { scaled as usize } else { lines.min(1) }
         };
-        Self { yes: part(self.yes), no: part(self.no), elsewhere: part(self.elsewhere), ..self }
+        // On a small one the hazards keep their lines and everything else makes room for them.
+        let small = share < SMALL_SHEET;
+        let elsewhere = if small { 0 } else { part(self.elsewhere) };
+        let hazard_places = self.hazard_places && !small;
+        Self { yes: part(self.yes), no: part(self.no), elsewhere, hazard_places }
     }
 }
 

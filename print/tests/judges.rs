@@ -203,7 +203,9 @@ fn arabic_words_are_extracted() {
         let mut lines = 0;
         for item in artifact(name).display_list.pages.iter().flat_map(|page| &page.items) {
             let Item::Text(line) = item else { continue };
-            if line.lang == "ar" && line.text.chars().all(|c| c.is_alphabetic() || c == ' ') {
+            // Poppler breaks words at vowel marks, and lays lines that stand on their heads out from their end.
+            let plain = |c: char| (c.is_alphabetic() && !matches!(c, '\u{64B}'..='\u{652}')) || c == ' ';
+            if line.lang == "ar" && !line.turned && line.text.chars().all(plain) {
                 assert!(all.contains(&squeezed(&line.text)), "{name}: the line “{}”", line.text);
                 lines += 1;
             }

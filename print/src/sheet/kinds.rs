@@ -85,7 +85,7 @@ impl SheetKind {
             Self::RoundSticker => limits(&["115mm"], Some((Mm(70.0), Mm(300.0)))),
             Self::EnclosureSign => limits(&["18x24in", "12x18in", "a3"], Some((Mm(250.0), Mm(1500.0)))),
             Self::PostcardMailer => {
-                limits(&["9x6in", "6x4in", "11x8.5in"], Some((Mm::inches(3.5), Mm::inches(15.0))))
+                limits(&["9x6in", "8.5x5.5in", "11x8.5in"], Some((Mm::inches(3.5), Mm::inches(15.0))))
             }
             Self::SelfMailer | Self::Handout => limits(&["letter", "a4"], None),
         }

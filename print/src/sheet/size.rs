@@ -25,7 +25,7 @@ pub const NAMED_SIZES: [(&str, SheetSize); 12] = [
     ("a4", SheetSize::new(Mm(210.0), Mm(297.0))),
     ("a5", SheetSize::new(Mm(148.0), Mm(210.0))),
     ("9x6in", SheetSize::new(Mm::inches(9.0), Mm::inches(6.0))),
-    ("6x4in", SheetSize::new(Mm::inches(6.0), Mm::inches(4.0))),
+    ("8.5x5.5in", SheetSize::new(Mm::inches(8.5), Mm::inches(5.5))),
     ("11x8.5in", SheetSize::new(Mm::inches(11.0), Mm::inches(8.5))),
     ("18x24in", SheetSize::new(Mm::inches(18.0), Mm::inches(24.0))),
     ("12x18in", SheetSize::new(Mm::inches(12.0), Mm::inches(18.0))),
