@@ -224,7 +224,7 @@ fn usual_distance(sheet: SheetKind, size: SheetSize) -> Mm {
     if sheet != SheetKind::EnclosureSign {
         return usual;
     }
-    let share = (size.width / sheet.usual_size().width).min(1.0).max(0.0);
+    let share = (size.width / sheet.usual_size().width).clamp(0.0, 1.0);
     // In steps of a tenth of a metre, as people say it.
     Mm((usual.0 * share / 100.0).round() * 100.0).max(SheetJob::arms_length())
 }
