@@ -9,7 +9,10 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use lexopt::{Arg, Parser, ValueExt};
 
+use print::{Fold, Mm, PressSheet, QrLevel, SheetSize, Turning};
+
 use crate::problem::{Outcome, Problem};
+use crate::sheets::SheetChoices;
 
 /// What was asked for.
 #[derive(Debug)]
@@ -39,8 +42,8 @@ pub(crate) enum Command {
         facts: Vec<(String, String)>,
         on: Option<NaiveDate>,
     },
-    Print(PrintArgs),
-    Batch(BatchArgs),
+    Print(Box<PrintArgs>),
+    Batch(Box<BatchArgs>),
     Publish {
         program: Option<PathBuf>,
         catalog: Option<PathBuf>,
@@ -110,8 +113,14 @@ pub(crate) struct PrintArgs {
     pub(crate) date: Option<NaiveDate>,
     /// Enter it into the program's register of printed sheets.
     pub(crate) register: bool,
-    pub(crate) copies: u32,
+    pub(crate) copies: Copies,
     pub(crate) printed: Option<NaiveDate>,
+    /// Leave the job ticket out.
+    pub(crate) without_ticket: bool,
+    /// How it is to be made.
+    pub(crate) choices: SheetChoices,
+    /// A file for each language, not one for all.
+    pub(crate) alone: bool,
     pub(crate) output: OutputAsked,
 }
 
@@ -144,6 +153,41 @@ pub(crate) struct BatchArgs {
     /// Make what is made already as well.
     pub(crate) again: bool,
     pub(crate) output: OutputAsked,
+    /// How they are to be made.
+    pub(crate) choices: SheetChoices,
+    /// A file for each language of a set.
+    pub(crate) alone: bool,
+    /// Make each press file's job ticket too.
+    pub(crate) tickets: bool,
+}
+
+/// How many copies: of every file, or of each language.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub(crate) struct Copies {
+    each: u32,
+    by_language: Vec<(String, u32)>,
+}
+
+impl Copies {
+    /// Reads `400` or `en=400,es=200`.
+    fn of_word(word: &str) -> Option<Self> {
+        if let Ok(each) = word.trim().parse() {
+            return Some(Self { each, by_language: Vec::new() });
+        }
+        let pair = |part: &str| {
+            let (tag, number) = part.split_once('=')?;
+            Some((tag.trim().to_owned(), number.trim().parse().ok()?))
+        };
+        let by_language = word.split(',').map(pair).collect::<Option<Vec<_>>>()?;
+        Some(Self { each: 0, by_language })
+    }
+
+    /// Copies of a file in these languages; 0 when nobody has said it.
+    pub(crate) fn of(&self, languages: &[String]) -> u32 {
+        let own =
+            self.by_language.iter().filter(|(tag, _)| languages.contains(tag)).map(|(_, number)| *number);
+        if self.by_language.is_empty() { self.each } else { own.sum() }
+    }
 }
 
 /// The commands by name.
@@ -208,6 +252,23 @@ impl Name {
                 "for",
                 "profile",
                 "ink-limit",
+                "alone",
+                "size",
+                "corner",
+                "fold",
+                "die-line",
+                "printers-mark",
+                "qr-level",
+                "stock",
+                "thickness",
+                "press",
+                "gutter",
+                "up",
+                "work-and-turn",
+                "distance",
+                "item",
+                "no-places",
+                "no-ticket",
             ],
             Self::Batch => &[
                 "catalog",
@@ -222,6 +283,22 @@ impl Name {
                 "for",
                 "profile",
                 "ink-limit",
+                "alone",
+                "size",
+                "fold",
+                "die-line",
+                "printers-mark",
+                "qr-level",
+                "stock",
+                "thickness",
+                "press",
+                "gutter",
+                "up",
+                "work-and-turn",
+                "distance",
+                "item",
+                "no-places",
+                "tickets",
             ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
@@ -290,7 +367,9 @@ struct Found {
     notice: bool,
     speak: Option<String>,
     register: bool,
-    copies: Option<u32>,
+    copies: Option<Copies>,
+    without_ticket: bool,
+    tickets: bool,
     printed: Option<NaiveDate>,
     web: bool,
     profile: Option<PathBuf>,
@@ -300,6 +379,12 @@ struct Found {
     app: Option<PathBuf>,
     port: Option<u16>,
     address: Option<IpAddr>,
+    choices: SheetChoices,
+    corner: Option<Mm>,
+    gutter: Option<Mm>,
+    up: Option<usize>,
+    turn: bool,
+    alone: bool,
 }
 
 impl Found {
@@ -365,8 +450,8 @@ impl Found {
             "language" => self.speak = Some(string(parser)?),
             "copies" => {
                 let text = string(parser)?;
-                let copies =
-                    text.parse().map_err(|_| Problem::usage("cli-usage-copies").with("word", text))?;
+                let copies = Copies::of_word(&text)
+                    .ok_or_else(|| Problem::usage("cli-usage-copies").with("word", text))?;
                 self.copies = Some(copies);
             }
             "printed" => self.printed = Some(day(parser)?),
@@ -384,6 +469,11 @@ impl Found {
                 let limit = limit.map_err(|_| Problem::usage("cli-usage-ink-limit").with("word", text))?;
                 self.ink_limit = Some(limit);
             }
+            "size" | "corner" | "fold" | "die-line" | "printers-mark" | "qr-level" | "stock"
+            | "thickness" | "press" | "gutter" | "up" | "work-and-turn" | "distance" | "item"
+            | "no-places" | "no-ticket" | "tickets" | "alone" => {
+                self.choice(option, parser)?;
+            }
             "on" | "date" => self.day = Some(day(parser)?),
             "port" => {
                 let text = string(parser)?;
@@ -400,6 +490,87 @@ impl Found {
             other => return Err(Problem::usage("cli-usage-option").with("option", format!("--{other}"))),
         }
         Ok(())
+    }
+
+    /// How a sheet is to be made.
+    fn choice(&mut self, option: &str, parser: &mut Parser) -> Outcome<()> {
+        let choices = &mut self.choices;
+        let sized = |text: String| move || Problem::usage("cli-usage-size").with("word", text);
+        let long = |text: String| move || Problem::usage("cli-usage-length").with("word", text);
+        let length = |parser: &mut Parser| -> Outcome<Mm> {
+            let text = string(parser)?;
+            SheetSize::parse_length(&text).ok_or_else(long(text))
+        };
+        match option {
+            "size" => {
+                let text = string(parser)?;
+                choices.size = Some(SheetSize::parse(&text).ok_or_else(sized(text))?);
+            }
+            "press" => {
+                let text = string(parser)?;
+                choices.press = Some(PressSheet::parse(&text).ok_or_else(sized(text))?);
+            }
+            "corner" => self.corner = Some(length(parser)?),
+            "gutter" => self.gutter = Some(length(parser)?),
+            "thickness" => choices.stock.thickness = Some(length(parser)?),
+            "distance" => choices.distance = Some(length(parser)?),
+            "fold" => {
+                let text = string(parser)?;
+                choices.fold = match text.as_str() {
+                    "half" => Fold::Half,
+                    "thirds" => Fold::Thirds,
+                    _ => return Err(Problem::usage("cli-usage-fold").with("word", text)),
+                };
+            }
+            "qr-level" => {
+                let text = string(parser)?;
+                choices.qr_level = Some(match text.as_str() {
+                    "M" | "m" => QrLevel::Medium,
+                    "Q" | "q" => QrLevel::Quartile,
+                    "H" | "h" => QrLevel::High,
+                    _ => return Err(Problem::usage("cli-usage-qr-level").with("word", text)),
+                });
+            }
+            "up" => {
+                let text = string(parser)?;
+                let up = text.parse().map_err(|_| Problem::usage("cli-usage-up").with("word", text))?;
+                self.up = Some(up);
+            }
+            "stock" => choices.stock.name = string(parser)?,
+            "item" => choices.item = Some(string(parser)?),
+            "die-line" => choices.die_line = true,
+            "printers-mark" => choices.printers_mark = true,
+            "work-and-turn" => self.turn = true,
+            "no-places" => choices.without_places = true,
+            "no-ticket" => self.without_ticket = true,
+            "tickets" => self.tickets = true,
+            // `alone`: the caller passes no other.
+            _ => self.alone = true,
+        }
+        Ok(())
+    }
+
+    /// The choices with what was said of the size's corners and of the press sheet, in whatever order.
+    fn choices(&mut self, sheet: &str) -> Outcome<SheetChoices> {
+        let mut choices = std::mem::take(&mut self.choices);
+        if let Some(corner) = self.corner {
+            let kind = crate::commands::sheet_kind(sheet)?;
+            let size = choices.size.unwrap_or_else(|| kind.usual_size());
+            choices.size = Some(SheetSize { corner: Some(corner), ..size });
+        }
+        let of_press = self.gutter.is_some() || self.up.is_some() || self.turn;
+        match &mut choices.press {
+            Some(press) => {
+                press.gutter = self.gutter;
+                press.up = self.up;
+                press.turning = if self.turn { Turning::WorkAndTurn } else { Turning::Sheetwise };
+            }
+            None if of_press => {
+                return Err(Problem::usage("cli-usage-needs-option").with("option", "--press"));
+            }
+            None => {}
+        }
+        Ok(choices)
     }
 
     fn finish(self) -> Outcome<Asked> {
@@ -426,7 +597,12 @@ impl Found {
         Ok(Asked { command: self.command(name)?, language, json })
     }
 
-    fn command(self, name: Name) -> Outcome<Command> {
+    fn command(mut self, name: Name) -> Outcome<Command> {
+        let sheet = self.sheet.take();
+        let choices = match &sheet {
+            Some(sheet) if matches!(name, Name::Print | Name::Batch) => self.choices(sheet)?,
+            _ => SheetChoices::default(),
+        };
         let mut words = self.words.into_iter();
         let first = words.next();
         let second = words.next();
@@ -450,10 +626,10 @@ impl Found {
                 facts: self.facts,
                 on: self.day,
             },
-            Name::Print => Command::Print(PrintArgs {
+            Name::Print => Command::Print(Box::new(PrintArgs {
                 program: file(first),
                 catalog: self.catalog,
-                sheet: self.sheet.ok_or_else(|| needs("--sheet"))?,
+                sheet: sheet.ok_or_else(|| needs("--sheet"))?,
                 stream: self.stream,
                 zone: self.zone,
                 languages: self.languages,
@@ -463,11 +639,14 @@ impl Found {
                 copies: self.copies.unwrap_or_default(),
                 printed: self.printed,
                 output: output(self.web, self.profile, self.ink_limit)?,
-            }),
-            Name::Batch => Command::Batch(BatchArgs {
+                without_ticket: self.without_ticket,
+                choices,
+                alone: self.alone,
+            })),
+            Name::Batch => Command::Batch(Box::new(BatchArgs {
                 programs: first.into_iter().chain(second).chain(words).map(PathBuf::from).collect(),
                 catalog: self.catalog,
-                sheets: self.sheet.ok_or_else(|| needs("--sheet"))?,
+                sheets: sheet.ok_or_else(|| needs("--sheet"))?,
                 streams: list(self.stream.as_deref().unwrap_or_default()),
                 zone: self.zone,
                 languages: self.sets,
@@ -476,7 +655,10 @@ impl Found {
                 hands: self.hands,
                 again: self.again,
                 output: output(self.web, self.profile, self.ink_limit)?,
-            }),
+                choices,
+                alone: self.alone,
+                tickets: self.tickets,
+            })),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
                 catalog: self.catalog,
@@ -600,6 +782,15 @@ mod tests {
             ("print a.json --sheet lid --ink-limit much", "cli-usage-ink-limit much"),
             ("print a.json --sheet lid --for web --profile p.icc", "cli-usage-press-only --profile"),
             ("print a.json --sheet lid --for web --ink-limit 280", "cli-usage-press-only --ink-limit"),
+            ("print a.json --sheet lid --size 8x12", "cli-usage-size 8x12"),
+            ("print a.json --sheet lid --press big", "cli-usage-size big"),
+            ("print a.json --sheet lid --corner 6", "cli-usage-length 6"),
+            ("print a.json --sheet lid --distance far", "cli-usage-length far"),
+            ("print a.json --sheet lid --fold often", "cli-usage-fold often"),
+            ("print a.json --sheet lid --qr-level L", "cli-usage-qr-level L"),
+            ("print a.json --sheet lid --press sra3 --up two", "cli-usage-up two"),
+            ("print a.json --sheet lid --up 2", "cli-usage-needs-option --press"),
+            ("print a.json --sheet poster --corner 6mm", "cli-usage-sheet poster"),
             ("--stream x", "cli-usage-option --stream"),
         ] {
             assert_eq!(refused(line), expected, "{line}");
@@ -630,6 +821,17 @@ mod tests {
             ("port", "0"),
             ("address", "::1"),
             ("fix", "2.1"),
+            ("size", "8x12in"),
+            ("corner", "6mm"),
+            ("fold", "thirds"),
+            ("qr-level", "H"),
+            ("stock", "vinyl"),
+            ("thickness", "0.2mm"),
+            ("press", "13x19in"),
+            ("gutter", "8mm"),
+            ("up", "2"),
+            ("distance", "2m"),
+            ("item", "bag"),
         ];
         for (word, name) in Name::ALL {
             let mut line = vec![OsString::from(word)];
@@ -637,7 +839,19 @@ mod tests {
             for (option, value) in values.iter().filter(|(option, _)| name.takes(option)) {
                 line.extend([OsString::from(format!("--{option}")), OsString::from(value)]);
             }
-            let flags = ["notice", "register", "again"].into_iter().filter(|flag| name.takes(flag));
+            let flags = [
+                "notice",
+                "register",
+                "alone",
+                "die-line",
+                "printers-mark",
+                "work-and-turn",
+                "no-places",
+                "no-ticket",
+                "again",
+                "tickets",
+            ];
+            let flags = flags.into_iter().filter(|flag| name.takes(flag));
             line.extend(flags.map(|flag| OsString::from(format!("--{flag}"))));
             read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
         }

@@ -12,16 +12,18 @@ mod plan;
 use std::path::Path;
 
 use guide_data::Catalog;
-use locales::Messages;
-use print::{FontSet, Offer, Output, PreflightItem, Prepared, Severity, SheetJob};
+use print::{Output, PreflightItem, Severity};
+use serde::Serialize;
 use sha2::{Digest, Sha256};
 
-use crate::commands::refused;
+use crate::commands::{Shop, job_ticket, messages_for, refused};
 use crate::exit::Exit;
 use crate::files;
 use crate::preflight::preflight_words;
 use crate::problem::{Outcome, Problem};
-use crate::sheets;
+use crate::run::Voice;
+use crate::sheets::{self, Sheet};
+use crate::ticket::TicketFile;
 
 pub(crate) use crew::at_once;
 pub(crate) use folder::Folder;
@@ -29,30 +31,30 @@ pub(crate) use notes::Note;
 pub(crate) use plan::{Planned, Program, Wanted, plan};
 
 /// What every sheet is made with: read once.
-pub(crate) struct Shop<'a> {
-    fonts: FontSet,
-    output: Prepared<'a>,
+pub(crate) struct Press<'a> {
+    shop: Shop<'a>,
     /// A digest of the program that makes the sheets, with its fonts and its drawings, and of the output asked for.
     maker: String,
+    /// For job tickets.
+    voice: &'a Voice,
 }
 
-impl<'a> Shop<'a> {
-    pub(crate) fn open(output: Output<'a>, messages: &Messages) -> Outcome<Self> {
-        let refused = |error: print::PrintError| {
+impl<'a> Press<'a> {
+    pub(crate) fn open(output: Output<'a>, voice: &'a Voice) -> Outcome<Self> {
+        let shop = Shop::open(output).map_err(|error| {
+            let messages = &voice.messages;
             let detail = error.items.first().map(|item| preflight_words(item, messages)).unwrap_or_default();
             Problem::new(Exit::Unreadable, "cli-batch-no-shop").with("detail", detail)
-        };
-        let fonts = print::bundled_fonts().map_err(refused)?;
-        let prepared = Prepared::new(output).map_err(refused)?;
-        Ok(Self { fonts, output: prepared, maker: maker() + &wanted(output) })
+        })?;
+        Ok(Self { shop, maker: maker() + &wanted(output), voice })
     }
 
-    /// The digest of everything that a sheet depends on.
-    fn digest(&self, job: &SheetJob, offer: &Offer) -> String {
+    /// The digest of everything that a file depends on.
+    fn digest(&self, made_from: &impl Serialize) -> String {
         let mut hash = Sha256::new();
         hash.update(self.maker.as_bytes());
-        // They hold only texts and numbers, which can always be written.
-        hash.update(serde_json::to_vec(&(job, offer)).unwrap_or_default());
+        // It holds only texts and numbers, which can always be written.
+        hash.update(serde_json::to_vec(made_from).unwrap_or_default());
         files::hexadecimal(&hash.finalize())
     }
 }
@@ -95,7 +97,7 @@ pub(crate) enum Failure {
 
 /// Makes one sheet, or finds it made.
 pub(crate) fn make(
-    shop: &Shop<'_>,
+    press: &Press<'_>,
     program: &Program,
     planned: &Planned,
     folder: &Folder,
@@ -109,21 +111,75 @@ pub(crate) fn make(
         Ok(sheet) => sheet,
         Err(problem) => return Became::Failed(Failure::Problem(problem)),
     };
-    let inputs = shop.digest(&sheet.job, &sheet.offer);
-    if noted.is_some_and(|note| note.inputs == inputs && folder.holds(&planned.file, note)) {
+    if let Some(of) = &planned.ticket_of {
+        return ticket(press, program, planned, of, &sheet, (folder, noted));
+    }
+    let inputs = press.digest(&(&sheet.job, &sheet.offer));
+    if kept(&planned.file, &inputs, folder, noted) {
         return Became::Kept;
     }
-    let artifact = match print::make_with(&sheet.job, &sheet.offer, &shop.fonts, &shop.output) {
-        Ok(fitted) => fitted.artifact,
-        Err(error) => return Became::Failed(Failure::Preflight(error.items)),
-    };
-    let warnings = artifact.preflight.iter().filter(|item| item.severity == Severity::Warning).count();
-    match folder.write(&planned.file, &artifact.pdf) {
-        Ok(()) => Became::Made {
-            note: Note { inputs, sha256: files::sha256(&artifact.pdf), bytes: artifact.pdf.len() },
-            warnings,
-        },
+    match print::make_with(&sheet.job, &sheet.offer, &press.shop.fonts, &press.shop.output) {
+        Ok(fitted) => {
+            let warned = |item: &&PreflightItem| item.severity == Severity::Warning;
+            let warnings = fitted.artifact.preflight.iter().filter(warned).count();
+            write(folder, &planned.file, inputs, &fitted.artifact.pdf, warnings)
+        }
+        Err(error) => Became::Failed(Failure::Preflight(error.items)),
+    }
+}
+
+fn kept(file: &str, inputs: &str, folder: &Folder, noted: Option<&Note>) -> bool {
+    noted.is_some_and(|note| note.inputs == inputs && folder.holds(file, note))
+}
+
+fn write(folder: &Folder, file: &str, inputs: String, pdf: &[u8], warnings: usize) -> Became {
+    match folder.write(file, pdf) {
+        Ok(()) => {
+            let note = Note { inputs, sha256: files::sha256(pdf), bytes: pdf.len() };
+            Became::Made { note, warnings }
+        }
         Err(problem) => Became::Failed(Failure::Problem(problem)),
+    }
+}
+
+/// Makes a sheet's job ticket, or finds it made. The sheet is laid out for it: the ticket tells its pages.
+fn ticket(
+    press: &Press<'_>,
+    program: &Program,
+    planned: &Planned,
+    of: &str,
+    sheet: &Sheet,
+    (folder, noted): (&Folder, Option<&Note>),
+) -> Became {
+    let words = match program.words(&planned.languages) {
+        Ok(words) => words.first().copied(),
+        Err(problem) => return Became::Failed(Failure::Problem(problem)),
+    };
+    let messages = messages_for(&program.program, press.voice);
+    let contact = words.as_ref().and_then(|words| words.text("contact.name"));
+    let inputs = press.digest(&(
+        "ticket",
+        of,
+        messages.lang().tag(),
+        contact,
+        sheets::region(&program.program, messages.lang()),
+        &sheet.job,
+        &sheet.offer,
+    ));
+    if kept(&planned.file, &inputs, folder, noted) {
+        return Became::Kept;
+    }
+    let made = print::make_with(&sheet.job, &sheet.offer, &press.shop.fonts, &press.shop.output).and_then(
+        |fitted| {
+            let pages = fitted.artifact.display_list.pages.len();
+            let file = TicketFile { job: &fitted.job, name: of, pages, copies: 0 };
+            job_ticket(&press.shop, &[file], &program.program, words, &messages)
+        },
+    );
+    match made {
+        Ok(Some(pdf)) => write(folder, &planned.file, inputs, &pdf, 0),
+        Ok(None) => Became::Failed(Failure::Crashed),
+        Err(error) => Became::Failed(Failure::Preflight(error.items)),
     }
 }
 

@@ -7,6 +7,7 @@
 pub mod compared;
 mod preflight;
 pub mod sheets;
+pub mod ticket;
 mod words;
 
 #[cfg(feature = "native")]

@@ -44,22 +44,43 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        ملصق لغطاء الحاوية، 7 x 9 in
-      --sheet postcard   بطاقة بريدية بوجهين، 9 x 6 in
+      --sheet lid        ملصق لغطاء الحاوية
+      --sheet sticker    ملصق مستدير برسالة واحدة
+      --sheet sign       لافتة عند الحاويات المشتركة تُقرأ من أبعد
+      --sheet postcard   بطاقة بريدية بوجهين
+      --sheet self-mailer  ورقة letter أو A4 تُطوى وتُرسل
+      --sheet handout    ورقة letter أو A4 توزَّع باليد، بوجه أو وجهين
       --stream STREAM    المسار الذي تتناوله
       --zone ZONE        لمنطقة خدمة واحدة فقط
       --languages en,es  بهذه اللغات، من واحدة إلى أربع
       --out PLACE        مجلد أو اسم ملف
       --date YYYY-MM-DD  تاريخ العمل
       --register         تسجيل الورقة في سجل الأوراق المطبوعة في ملف البرنامج
-      --copies N         عدد النسخ، للسجل
+      --copies N         عدد النسخ، للسجل ولبطاقة العمل، أو en=400,es=200
       --printed YYYY-MM-DD  يوم الطباعة، للسجل؛ وإلا فتاريخ المهمة
+      --size SIZE        المقاس النهائي: 8x12in أو a4 أو "200 x 300 mm" أو قطر، 115mm
+      --corner 6mm       نصف قطر الزوايا، و0 للقائمة
+      --fold half        طي الورقة البريدية: half من الوسط أو thirds أثلاثًا
+      --item ITEM        الغرض الذي يتناوله الملصق المستدير، والرمز يفتحه
+      --distance 2m      المسافة التي يُقرأ منها، وهي تحدد أصغر خط
+      --qr-level H       التلف الذي يحتمله الرمز: M أو Q أو H
+      --die-line         رسم خط قص الملصق بلون خاص
+      --printers-mark    ترك مكان لعلامة الطابع
+      --stock NAME       ما يُطبع عليه، لبطاقة العمل
+      --thickness 0.3mm  سُمكه، والبريد يريد معرفته
+      --no-places        بلا قائمة الأماكن
+      --press 13x19in    عدة أوراق على فرخ: 11x17in أو 12x18in أو 13x19in أو sra3 أو ما تكتبه
+      --gutter 8mm       الفراغ بينها
+      --up N             عددها على الأكثر
+      --work-and-turn    الوجه والظهر على لوح واحد
+      --alone            ملف لكل لغة، لا ملف للجميع
+      --no-ticket        بلا بطاقة العمل
       --for press        ملف للمطبعة (PDF/X-4)، وهو ما يُصنع ما لم يُطلب غيره
       --for web          ملف للقراءة على الشاشة وبصوت مسموع (PDF/UA-1)، بلا علامات ولا هامش قص
       --profile FILE     ملف الإخراج CMYK بامتداد icc الذي أرسلته المطبعة
       --ink-limit N      أقصى حبر يتحمله ورقها بالمئة: 300 ما لم يُذكر
 
-    يصنع ورقة بلغة واحدة إلى أربع لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
+    يصنع ورقة بلغة واحدة إلى أربع لغات ملفَّ PDF للمطبعة، مع بطاقة عمل في ملف مستقل، ويعرض ما وجده الفحص السابق للطباعة. إن
     وُجد خطأ لم يُكتب شيء. البرنامج نفسه والتاريخ نفسه يعطيان البايتات نفسها. إن لم تُحدَّد: المسار
     هو مسار إعادة التدوير، واللغات هي أول ثلاث في البرنامج، والمجلد هو الحالي، والتاريخ هو اليوم.
 cli-help-batch =
@@ -299,7 +320,7 @@ cli-usage-fact = «{ $word }» ليس خاصية وقيمتها.
 cli-usage-date = «{ $word }» ليس يومًا.
     .hint = اكتب السنة والشهر واليوم: 2027-01-31
 cli-usage-copies = «{ $word }» ليس عدد نسخ.
-    .hint = اكتب عددا صحيحا: --copies 400
+    .hint = اكتب عددا صحيحا، { "\u200E" }--copies 400، أو عددًا لكل لغة، { "\u200E" }--copies en=400,es=200
 cli-usage-for = «{ $word }» ليس استعمالًا لورقة.
     .hint = اكتب { "\u200E" }--for press للمطبعة، أو { "\u200E" }--for web للقراءة على الشاشة وبصوت مسموع.
 cli-usage-ink-limit = «{ $word }» ليس حدًا للحبر.
@@ -315,7 +336,7 @@ cli-usage-address = «{ $word }» ليس عنوان شبكة.
 cli-usage-language = لا رسائل بلغة «{ $word }».
     .hint = توجد رسائل باللغات: { $known }.
 cli-usage-sheet = لا توجد ورقة «{ $word }».
-    .hint = اكتب { "\u200E" }--sheet lid أو { "\u200E" }--sheet postcard.
+    .hint = اكتب { "\u200E" }--sheet وأحد هذه: lid، sticker، sign، postcard، self-mailer، handout.
 cli-usage-fix = «{ $word }» ليس رقم طريقة إصلاح.
     .hint = يعرضها lidleaf check PROGRAM، مثل 2.1.
 cli-usage-other = تعذّرت قراءة الأمر: { $detail }.
@@ -379,3 +400,17 @@ cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $lang
     .hint = يُنشر باللغات: { $known }.
 cli-too-many-languages = تأخذ الورقة من لغة إلى أربع لغات، لا { $count }.
     .hint = حددها بالخيار { "\u200E" }--languages en,es
+cli-usage-size = «{ $word }» ليس مقاسًا.
+    .hint = اكتب اسمًا مثل a4 أو letter، أو العرض والارتفاع والوحدة: 8x12in
+cli-usage-length = «{ $word }» ليس طولًا.
+    .hint = اكتب عددًا ووحدته: 6mm، 0.25in
+cli-usage-fold = «{ $word }» ليس طريقة طي.
+    .hint = اكتب { "\u200E" }--fold half أو { "\u200E" }--fold thirds.
+cli-usage-qr-level = «{ $word }» ليس مستوى لتصحيح الأخطاء.
+    .hint = اكتب M أو Q أو H.
+cli-usage-up = «{ $word }» ليس عدد أوراق.
+    .hint = اكتب عددًا صحيحًا: { "\u200E" }--up 4
+cli-unknown-sheet-item = لا يوجد غرض «{ $item }».
+    .hint = سمّه بمعرّفه كما يعرضه { "\u200E" }lidleaf answer --json.
+cli-nothing-against = لا شيء يقول إن «{ $item }» يبقى خارجًا.
+    .hint = الملصق المستدير تحذير: اذكر شيئًا مرفوضًا أو مادة خطرة.

@@ -45,23 +45,44 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        una etiqueta para la tapa del carrito, 7 x 9 in
-      --sheet postcard   una postal de dos caras, 9 x 6 in
+      --sheet lid        una etiqueta para la tapa del carrito
+      --sheet sticker    una etiqueta redonda con un mensaje
+      --sheet sign       un letrero para contenedores compartidos, que se lee de más lejos
+      --sheet postcard   una tarjeta para correo, dos caras
+      --sheet self-mailer  una hoja carta o A4 que se dobla y se envía
+      --sheet handout    una hoja carta o A4 para entregar, una cara o dos
       --stream STREAM    la corriente de la que trata
       --zone ZONE        solo para una zona de servicio
       --languages en,es  en estos idiomas, de uno a cuatro
       --out PLACE        una carpeta, o el nombre de un archivo
       --date YYYY-MM-DD  la fecha del trabajo
       --register         anotar la hoja en el registro de hojas impresas del programa
-      --copies N         cuántos ejemplares, para el registro
+      --copies N         cuántos ejemplares, para el registro y la orden de trabajo; o en=400,es=200
       --printed YYYY-MM-DD  el día de impresión, para el registro; si no, la fecha del trabajo
+      --size SIZE        el tamaño final: 8x12in, a4, "200 x 300 mm", o un diámetro, 115mm
+      --corner 6mm       el radio de las esquinas; 0 si son rectas
+      --fold half        cómo se dobla la hoja para correo: half (en dos) o thirds (en tres)
+      --item ITEM        el artículo del que trata la etiqueta redonda; el código lo abre
+      --distance 2m      desde dónde se lee; fija la letra más pequeña
+      --qr-level H       el daño que debe soportar el código: M, Q o H
+      --die-line         dibujar la línea de corte de la etiqueta, en tinta directa
+      --printers-mark    dejar sitio para la marca del impresor
+      --stock NAME       en qué se imprime, para la orden de trabajo
+      --thickness 0.3mm  qué grosor tiene; el correo quiere saberlo
+      --no-places        sin la lista de lugares
+      --press 13x19in    varias en un pliego: 11x17in, 12x18in, 13x19in, sra3, o escrito
+      --gutter 8mm       el espacio entre ellas
+      --up N             cuántas como mucho
+      --work-and-turn    cara y dorso en una plancha
+      --alone            un archivo por idioma, no uno para todos
+      --no-ticket        sin la orden de trabajo
       --for press        un archivo para una imprenta (PDF/X-4); es lo que se hace si no se pide otro
       --for web          un archivo para leer en pantalla y en voz alta (PDF/UA-1), sin marcas ni sangrado
       --profile FILE     el perfil de salida CMYK (.icc) que envió la imprenta
       --ink-limit N      la máxima tinta que admite su papel, en porcentaje: 300 si no se indica
 
-    Hace una hoja en uno a cuatro idiomas como PDF para imprenta y muestra lo que halló la revisión
-    previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
+    Hace una hoja en uno a cuatro idiomas como PDF para imprenta, con una orden de trabajo en un
+    archivo propio, y muestra lo que halló la revisión previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
     bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
     del programa, la carpeta es la actual y la fecha es hoy.
 cli-help-batch =
@@ -285,7 +306,7 @@ cli-usage-fact = «{ $word }» no es un dato y su valor.
 cli-usage-date = «{ $word }» no es un día.
     .hint = Escriba año, mes y día: 2027-01-31
 cli-usage-copies = «{ $word }» no es un número de ejemplares.
-    .hint = Escriba un número entero: --copies 400
+    .hint = Escriba un número entero, --copies 400, o uno por idioma, --copies en=400,es=200
 cli-usage-for = «{ $word }» no es un uso de una hoja.
     .hint = Escriba --for press, para una imprenta, o --for web, para leer en pantalla y en voz alta.
 cli-usage-ink-limit = «{ $word }» no es un límite de tinta.
@@ -301,7 +322,7 @@ cli-usage-address = «{ $word }» no es una dirección de red.
 cli-usage-language = No hay mensajes en «{ $word }».
     .hint = Los hay en: { $known }.
 cli-usage-sheet = No existe la hoja «{ $word }».
-    .hint = Escriba --sheet lid o --sheet postcard.
+    .hint = Escriba --sheet y uno de estos: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = «{ $word }» no es el número de una manera de corregir algo.
     .hint = lidleaf check PROGRAM las muestra, por ejemplo 2.1.
 cli-usage-other = No se pudo leer la orden: { $detail }.
@@ -365,3 +386,17 @@ cli-unknown-sheet-language = El programa no se publica en «{ $language }».
     .hint = Se publica en: { $known }.
 cli-too-many-languages = Una hoja lleva de uno a cuatro idiomas, no { $count }.
     .hint = Indíquelos con --languages en,es
+cli-usage-size = «{ $word }» no es un tamaño.
+    .hint = Escriba un nombre, como a4 o letter, o ancho, alto y unidad: 8x12in
+cli-usage-length = «{ $word }» no es una longitud.
+    .hint = Escriba un número y su unidad: 6mm, 0.25in
+cli-usage-fold = «{ $word }» no es una manera de doblar.
+    .hint = Escriba --fold half o --fold thirds.
+cli-usage-qr-level = «{ $word }» no es un nivel de corrección de errores.
+    .hint = Escriba M, Q o H.
+cli-usage-up = «{ $word }» no es un número de hojas.
+    .hint = Escriba un número entero: --up 4
+cli-unknown-sheet-item = No existe el artículo «{ $item }».
+    .hint = Indíquelo por su id, como lo muestra lidleaf answer --json.
+cli-nothing-against = Nada dice que «{ $item }» quede fuera.
+    .hint = La etiqueta redonda advierte: indique algo que se rechaza, o un peligro.

@@ -8,12 +8,12 @@ use guide_data::{Catalog, Checked, LanguagePack};
 use locales::Messages;
 use print::SheetKind;
 
-use crate::commands::{file_name, kind, safe, unspoken};
+use crate::commands::{file_name, safe, sheet_kind, unspoken};
 use crate::exit::Exit;
 use crate::files;
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
-use crate::sheets::{self, SheetWanted};
+use crate::sheets::{self, SheetChoices, SheetWanted};
 use crate::words::Words;
 
 /// Every stream of a program, or every sheet there is.
@@ -35,6 +35,12 @@ pub(crate) struct Wanted {
     pub(crate) date: NaiveDate,
     /// Files for the web, not for a press.
     pub(crate) web: bool,
+    /// How they are to be made.
+    pub(crate) choices: SheetChoices,
+    /// A sheet for each language of a set.
+    pub(crate) alone: bool,
+    /// A job ticket for each file, too.
+    pub(crate) tickets: bool,
 }
 
 /// A program, checked, with its words.
@@ -80,8 +86,8 @@ impl Program {
     }
 }
 
-/// One sheet to be made.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// One file to be made.
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Planned {
     /// Which program, by its place in the list.
     pub(crate) program: usize,
@@ -89,6 +95,17 @@ pub(crate) struct Planned {
     pub(crate) languages: Vec<String>,
     /// The file, as a path in the batch's folder.
     pub(crate) file: String,
+    /// Whether it is the sheet's job ticket: then what the sheet's own file is called.
+    pub(crate) ticket_of: Option<String>,
+}
+
+impl Planned {
+    /// The sheet's job ticket, beside it.
+    fn ticket(&self) -> Self {
+        let stem = self.file.strip_suffix(".pdf").unwrap_or(&self.file);
+        let name = self.file.rsplit('/').next().unwrap_or(&self.file);
+        Self { file: format!("{stem}-ticket.pdf"), ticket_of: Some(name.to_owned()), ..self.clone() }
+    }
 }
 
 /// Every sheet of one program, each once, in the order asked for.
@@ -102,7 +119,11 @@ pub(crate) fn plan(at: usize, program: &guide_data::Program, wanted: &Wanted) ->
         };
         wanted.streams.iter().flat_map(of).collect()
     };
-    let sets: Vec<Vec<String>> = wanted.languages.iter().flat_map(|set| languages(set, program)).collect();
+    let mut sets: Vec<Vec<String>> =
+        wanted.languages.iter().flat_map(|set| languages(set, program)).collect();
+    if wanted.alone {
+        sets = sets.into_iter().flatten().map(|tag| vec![tag]).collect();
+    }
     let mut planned: Vec<Planned> = Vec::new();
     for &sheet in &wanted.sheets {
         for stream in &streams {
@@ -112,18 +133,24 @@ pub(crate) fn plan(at: usize, program: &guide_data::Program, wanted: &Wanted) ->
                     stream: stream.clone(),
                     zone: wanted.zone.clone(),
                     date: wanted.date,
+                    choices: wanted.choices.clone(),
                 };
                 let folder = safe(&program.id);
                 let file =
                     format!("{folder}/{}", file_name(&program.id, &sheet_wanted, languages, wanted.web));
-                if planned.iter().all(|before| before.file != file) {
-                    planned.push(Planned {
-                        program: at,
-                        wanted: sheet_wanted,
-                        languages: languages.clone(),
-                        file,
-                    });
+                if planned.iter().any(|before| before.file == file) {
+                    continue;
                 }
+                let one = Planned {
+                    program: at,
+                    wanted: sheet_wanted,
+                    languages: languages.clone(),
+                    file,
+                    ticket_of: None,
+                };
+                let ticket = wanted.tickets.then(|| one.ticket());
+                planned.push(one);
+                planned.extend(ticket);
             }
         }
     }
@@ -148,7 +175,7 @@ impl Wanted {
         for word in words {
             match word {
                 ALL => kinds.extend(SheetKind::ALL),
-                word => kinds.push(kind(word)?),
+                word => kinds.push(sheet_kind(word)?),
             }
         }
         Ok(kinds)
@@ -181,6 +208,9 @@ mod tests {
             languages: list(languages),
             date: NaiveDate::default(),
             web: false,
+            choices: SheetChoices::default(),
+            alone: false,
+            tickets: false,
         };
         plan(3, &program, &wanted)
             .into_iter()

@@ -10,7 +10,7 @@ use serde::Serialize;
 
 use super::{output, shop_profile};
 use crate::args::{BatchArgs, OutputAsked};
-use crate::batch::{self, Became, Failure, Folder, Planned, Program, Shop, Wanted, at_once};
+use crate::batch::{self, Became, Failure, Folder, Planned, Press, Program, Wanted, at_once};
 use crate::exit::Exit;
 use crate::files;
 use crate::interrupt;
@@ -35,13 +35,17 @@ fn run(args: &BatchArgs, voice: &Voice, world: &mut World<'_>, stop: &AtomicBool
         languages: if args.languages.is_empty() { Wanted::usual_languages() } else { args.languages.clone() },
         date: args.date.unwrap_or(world.today),
         web: args.output == OutputAsked::Web,
+        choices: args.choices.clone(),
+        alone: args.alone,
+        // Who reads on a screen is no print shop.
+        tickets: args.tickets && args.output != OutputAsked::Web,
     };
     let cores = || std::thread::available_parallelism().unwrap_or(NonZeroUsize::MIN);
     let hands = args.hands.unwrap_or_else(cores);
     let catalog = files::catalog(args.catalog.as_deref())?;
     let folder = Folder::open(&args.out)?;
     let profile = shop_profile(&args.output)?;
-    let shop = Shop::open(output(&args.output, profile.as_deref()), &voice.messages)?;
+    let shop = Press::open(output(&args.output, profile.as_deref()), voice)?;
     let mut told = Told { folder: args.out.display().to_string(), ..Told::default() };
 
     let mut read: Vec<Option<Program>> = args.programs.iter().map(|_| None).collect();
@@ -335,6 +339,9 @@ mod tests {
             hands: None,
             again: false,
             output: OutputAsked::Press { profile: None, ink_limit: None },
+            choices: crate::sheets::SheetChoices::default(),
+            alone: false,
+            tickets: false,
         };
         let voice =
             Voice { messages: locales::bundled(&locales::Lang::default()).isolating(false), json: false };
