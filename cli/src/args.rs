@@ -3,12 +3,16 @@
 use std::ffi::OsString;
 use std::fmt;
 use std::net::IpAddr;
+use std::num::NonZeroUsize;
 use std::path::PathBuf;
 
 use chrono::NaiveDate;
 use lexopt::{Arg, Parser, ValueExt};
 
+use print::{Fold, Mm, PressSheet, QrLevel, SheetSize, Turning};
+
 use crate::problem::{Outcome, Problem};
+use crate::sheets::SheetChoices;
 
 /// What was asked for.
 #[derive(Debug)]
@@ -38,7 +42,8 @@ pub(crate) enum Command {
         facts: Vec<(String, String)>,
         on: Option<NaiveDate>,
     },
-    Print(PrintArgs),
+    Print(Box<PrintArgs>),
+    Batch(Box<BatchArgs>),
     Publish {
         program: Option<PathBuf>,
         catalog: Option<PathBuf>,
@@ -108,8 +113,14 @@ pub(crate) struct PrintArgs {
     pub(crate) date: Option<NaiveDate>,
     /// Enter it into the program's register of printed sheets.
     pub(crate) register: bool,
-    pub(crate) copies: u32,
+    pub(crate) copies: Copies,
     pub(crate) printed: Option<NaiveDate>,
+    /// Leave the job ticket out.
+    pub(crate) without_ticket: bool,
+    /// How it is to be made.
+    pub(crate) choices: SheetChoices,
+    /// A file for each language, not one for all.
+    pub(crate) alone: bool,
     pub(crate) output: OutputAsked,
 }
 
@@ -122,12 +133,70 @@ pub(crate) enum OutputAsked {
     Web,
 }
 
+/// What `batch` takes.
+#[derive(Debug)]
+pub(crate) struct BatchArgs {
+    /// The program files.
+    pub(crate) programs: Vec<PathBuf>,
+    pub(crate) catalog: Option<PathBuf>,
+    /// Sheets as a list, or `all`.
+    pub(crate) sheets: String,
+    /// Streams as a list, or `all`.
+    pub(crate) streams: Vec<String>,
+    pub(crate) zone: Option<String>,
+    /// Sets of languages as written.
+    pub(crate) languages: Vec<String>,
+    pub(crate) out: PathBuf,
+    pub(crate) date: Option<NaiveDate>,
+    /// How many sheets are made at once; as many as there are cores when nothing is said.
+    pub(crate) hands: Option<NonZeroUsize>,
+    /// Make what is made already as well.
+    pub(crate) again: bool,
+    pub(crate) output: OutputAsked,
+    /// How they are to be made.
+    pub(crate) choices: SheetChoices,
+    /// A file for each language of a set.
+    pub(crate) alone: bool,
+    /// Make each press file's job ticket too.
+    pub(crate) tickets: bool,
+}
+
+/// How many copies: of every file, or of each language.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub(crate) struct Copies {
+    each: u32,
+    by_language: Vec<(String, u32)>,
+}
+
+impl Copies {
+    /// Reads `400` or `en=400,es=200`.
+    fn of_word(word: &str) -> Option<Self> {
+        if let Ok(each) = word.trim().parse() {
+            return Some(Self { each, by_language: Vec::new() });
+        }
+        let pair = |part: &str| {
+            let (tag, number) = part.split_once('=')?;
+            Some((tag.trim().to_owned(), number.trim().parse().ok()?))
+        };
+        let by_language = word.split(',').map(pair).collect::<Option<Vec<_>>>()?;
+        Some(Self { each: 0, by_language })
+    }
+
+    /// Copies of a file in these languages; 0 when nobody has said it.
+    pub(crate) fn of(&self, languages: &[String]) -> u32 {
+        let own =
+            self.by_language.iter().filter(|(tag, _)| languages.contains(tag)).map(|(_, number)| *number);
+        if self.by_language.is_empty() { self.each } else { own.sum() }
+    }
+}
+
 /// The commands by name.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Name {
     Check,
     Answer,
     Print,
+    Batch,
     Publish,
     Serve,
     Compare,
@@ -136,10 +205,11 @@ pub(crate) enum Name {
 }
 
 impl Name {
-    const ALL: [(&'static str, Self); 8] = [
+    const ALL: [(&'static str, Self); 9] = [
         ("check", Self::Check),
         ("answer", Self::Answer),
         ("print", Self::Print),
+        ("batch", Self::Batch),
         ("publish", Self::Publish),
         ("serve", Self::Serve),
         ("compare", Self::Compare),
@@ -157,6 +227,7 @@ impl Name {
             Self::Check | Self::Print | Self::Serve => (1, 1),
             Self::Answer => (2, 2),
             Self::Compare => (2, MOST_COMPARED),
+            Self::Batch => (1, MOST_PRINTED),
             Self::Publish => (0, 1),
             Self::Schema | Self::Demo => (0, 0),
         }
@@ -181,6 +252,53 @@ impl Name {
                 "for",
                 "profile",
                 "ink-limit",
+                "alone",
+                "size",
+                "corner",
+                "fold",
+                "die-line",
+                "printers-mark",
+                "qr-level",
+                "stock",
+                "thickness",
+                "press",
+                "gutter",
+                "up",
+                "work-and-turn",
+                "distance",
+                "item",
+                "no-places",
+                "no-ticket",
+            ],
+            Self::Batch => &[
+                "catalog",
+                "sheet",
+                "stream",
+                "zone",
+                "languages",
+                "out",
+                "date",
+                "hands",
+                "again",
+                "for",
+                "profile",
+                "ink-limit",
+                "alone",
+                "size",
+                "fold",
+                "die-line",
+                "printers-mark",
+                "qr-level",
+                "stock",
+                "thickness",
+                "press",
+                "gutter",
+                "up",
+                "work-and-turn",
+                "distance",
+                "item",
+                "no-places",
+                "tickets",
             ],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
@@ -193,6 +311,9 @@ impl Name {
 
 /// More programs than this are no region, and would be slow to compare.
 const MOST_COMPARED: usize = 50;
+
+/// All programs of a batch are held in memory at once, about three megabytes each.
+const MOST_PRINTED: usize = 500;
 
 /// The port `serve` opens when none is named.
 const PORT: u16 = 8080;
@@ -239,11 +360,16 @@ struct Found {
     stream: Option<String>,
     zone: Option<String>,
     languages: Vec<String>,
+    sets: Vec<String>,
+    hands: Option<NonZeroUsize>,
+    again: bool,
     out: Option<PathBuf>,
     notice: bool,
     speak: Option<String>,
     register: bool,
-    copies: Option<u32>,
+    copies: Option<Copies>,
+    without_ticket: bool,
+    tickets: bool,
     printed: Option<NaiveDate>,
     web: bool,
     profile: Option<PathBuf>,
@@ -253,6 +379,12 @@ struct Found {
     app: Option<PathBuf>,
     port: Option<u16>,
     address: Option<IpAddr>,
+    choices: SheetChoices,
+    corner: Option<Mm>,
+    gutter: Option<Mm>,
+    up: Option<usize>,
+    turn: bool,
+    alone: bool,
 }
 
 impl Found {
@@ -301,10 +433,16 @@ impl Found {
                 };
                 self.facts.push((fact.trim().to_owned(), value.trim().to_owned()));
             }
+            "languages" if name == Name::Batch => self.sets.push(string(parser)?),
+            "hands" => {
+                let text = string(parser)?;
+                let hands = text.parse().map_err(|_| Problem::usage("cli-usage-hands").with("word", text))?;
+                self.hands = Some(hands);
+            }
+            "again" => self.again = true,
             "languages" => {
                 let text = string(parser)?;
-                self.languages =
-                    text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
+                self.languages = list(&text);
             }
             "notice" => self.notice = true,
             "register" => self.register = true,
@@ -312,8 +450,8 @@ impl Found {
             "language" => self.speak = Some(string(parser)?),
             "copies" => {
                 let text = string(parser)?;
-                let copies =
-                    text.parse().map_err(|_| Problem::usage("cli-usage-copies").with("word", text))?;
+                let copies = Copies::of_word(&text)
+                    .ok_or_else(|| Problem::usage("cli-usage-copies").with("word", text))?;
                 self.copies = Some(copies);
             }
             "printed" => self.printed = Some(day(parser)?),
@@ -331,6 +469,11 @@ impl Found {
                 let limit = limit.map_err(|_| Problem::usage("cli-usage-ink-limit").with("word", text))?;
                 self.ink_limit = Some(limit);
             }
+            "size" | "corner" | "fold" | "die-line" | "printers-mark" | "qr-level" | "stock"
+            | "thickness" | "press" | "gutter" | "up" | "work-and-turn" | "distance" | "item"
+            | "no-places" | "no-ticket" | "tickets" | "alone" => {
+                self.choice(option, parser)?;
+            }
             "on" | "date" => self.day = Some(day(parser)?),
             "port" => {
                 let text = string(parser)?;
@@ -347,6 +490,87 @@ impl Found {
             other => return Err(Problem::usage("cli-usage-option").with("option", format!("--{other}"))),
         }
         Ok(())
+    }
+
+    /// How a sheet is to be made.
+    fn choice(&mut self, option: &str, parser: &mut Parser) -> Outcome<()> {
+        let choices = &mut self.choices;
+        let sized = |text: String| move || Problem::usage("cli-usage-size").with("word", text);
+        let long = |text: String| move || Problem::usage("cli-usage-length").with("word", text);
+        let length = |parser: &mut Parser| -> Outcome<Mm> {
+            let text = string(parser)?;
+            SheetSize::parse_length(&text).ok_or_else(long(text))
+        };
+        match option {
+            "size" => {
+                let text = string(parser)?;
+                choices.size = Some(SheetSize::parse(&text).ok_or_else(sized(text))?);
+            }
+            "press" => {
+                let text = string(parser)?;
+                choices.press = Some(PressSheet::parse(&text).ok_or_else(sized(text))?);
+            }
+            "corner" => self.corner = Some(length(parser)?),
+            "gutter" => self.gutter = Some(length(parser)?),
+            "thickness" => choices.stock.thickness = Some(length(parser)?),
+            "distance" => choices.distance = Some(length(parser)?),
+            "fold" => {
+                let text = string(parser)?;
+                choices.fold = match text.as_str() {
+                    "half" => Fold::Half,
+                    "thirds" => Fold::Thirds,
+                    _ => return Err(Problem::usage("cli-usage-fold").with("word", text)),
+                };
+            }
+            "qr-level" => {
+                let text = string(parser)?;
+                choices.qr_level = Some(match text.as_str() {
+                    "M" | "m" => QrLevel::Medium,
+                    "Q" | "q" => QrLevel::Quartile,
+                    "H" | "h" => QrLevel::High,
+                    _ => return Err(Problem::usage("cli-usage-qr-level").with("word", text)),
+                });
+            }
+            "up" => {
+                let text = string(parser)?;
+                let up = text.parse().map_err(|_| Problem::usage("cli-usage-up").with("word", text))?;
+                self.up = Some(up);
+            }
+            "stock" => choices.stock.name = string(parser)?,
+            "item" => choices.item = Some(string(parser)?),
+            "die-line" => choices.die_line = true,
+            "printers-mark" => choices.printers_mark = true,
+            "work-and-turn" => self.turn = true,
+            "no-places" => choices.without_places = true,
+            "no-ticket" => self.without_ticket = true,
+            "tickets" => self.tickets = true,
+            // `alone`: the caller passes no other.
+            _ => self.alone = true,
+        }
+        Ok(())
+    }
+
+    /// The choices with what was said of the size's corners and of the press sheet, in whatever order.
+    fn choices(&mut self, sheet: &str) -> Outcome<SheetChoices> {
+        let mut choices = std::mem::take(&mut self.choices);
+        if let Some(corner) = self.corner {
+            let kind = crate::commands::sheet_kind(sheet)?;
+            let size = choices.size.unwrap_or_else(|| kind.usual_size());
+            choices.size = Some(SheetSize { corner: Some(corner), ..size });
+        }
+        let of_press = self.gutter.is_some() || self.up.is_some() || self.turn;
+        match &mut choices.press {
+            Some(press) => {
+                press.gutter = self.gutter;
+                press.up = self.up;
+                press.turning = if self.turn { Turning::WorkAndTurn } else { Turning::Sheetwise };
+            }
+            None if of_press => {
+                return Err(Problem::usage("cli-usage-needs-option").with("option", "--press"));
+            }
+            None => {}
+        }
+        Ok(choices)
     }
 
     fn finish(self) -> Outcome<Asked> {
@@ -373,7 +597,12 @@ impl Found {
         Ok(Asked { command: self.command(name)?, language, json })
     }
 
-    fn command(self, name: Name) -> Outcome<Command> {
+    fn command(mut self, name: Name) -> Outcome<Command> {
+        let sheet = self.sheet.take();
+        let choices = match &sheet {
+            Some(sheet) if matches!(name, Name::Print | Name::Batch) => self.choices(sheet)?,
+            _ => SheetChoices::default(),
+        };
         let mut words = self.words.into_iter();
         let first = words.next();
         let second = words.next();
@@ -397,10 +626,10 @@ impl Found {
                 facts: self.facts,
                 on: self.day,
             },
-            Name::Print => Command::Print(PrintArgs {
+            Name::Print => Command::Print(Box::new(PrintArgs {
                 program: file(first),
                 catalog: self.catalog,
-                sheet: self.sheet.ok_or_else(|| needs("--sheet"))?,
+                sheet: sheet.ok_or_else(|| needs("--sheet"))?,
                 stream: self.stream,
                 zone: self.zone,
                 languages: self.languages,
@@ -409,13 +638,27 @@ impl Found {
                 register: self.register,
                 copies: self.copies.unwrap_or_default(),
                 printed: self.printed,
-                output: match (self.web, self.profile, self.ink_limit) {
-                    (true, None, None) => OutputAsked::Web,
-                    (true, Some(_), _) => return Err(press_only("--profile")),
-                    (true, None, Some(_)) => return Err(press_only("--ink-limit")),
-                    (false, profile, ink_limit) => OutputAsked::Press { profile, ink_limit },
-                },
-            }),
+                output: output(self.web, self.profile, self.ink_limit)?,
+                without_ticket: self.without_ticket,
+                choices,
+                alone: self.alone,
+            })),
+            Name::Batch => Command::Batch(Box::new(BatchArgs {
+                programs: first.into_iter().chain(second).chain(words).map(PathBuf::from).collect(),
+                catalog: self.catalog,
+                sheets: sheet.ok_or_else(|| needs("--sheet"))?,
+                streams: list(self.stream.as_deref().unwrap_or_default()),
+                zone: self.zone,
+                languages: self.sets,
+                out: self.out.ok_or_else(|| needs("--out"))?,
+                date: self.day,
+                hands: self.hands,
+                again: self.again,
+                output: output(self.web, self.profile, self.ink_limit)?,
+                choices,
+                alone: self.alone,
+                tickets: self.tickets,
+            })),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
                 catalog: self.catalog,
@@ -441,9 +684,24 @@ impl Found {
     }
 }
 
+/// The output asked for. Fails when something about a press is said of a file for the web.
+fn output(web: bool, profile: Option<PathBuf>, ink_limit: Option<u16>) -> Outcome<OutputAsked> {
+    match (web, profile, ink_limit) {
+        (true, None, None) => Ok(OutputAsked::Web),
+        (true, Some(_), _) => Err(press_only("--profile")),
+        (true, None, Some(_)) => Err(press_only("--ink-limit")),
+        (false, profile, ink_limit) => Ok(OutputAsked::Press { profile, ink_limit }),
+    }
+}
+
 /// An option that says something about a press, beside the file for the web.
 fn press_only(option: &'static str) -> Problem {
     Problem::usage("cli-usage-press-only").with("option", option)
+}
+
+/// The words of a list with commas.
+fn list(text: &str) -> Vec<String> {
+    text.split(',').map(|word| word.trim().to_owned()).filter(|word| !word.is_empty()).collect()
 }
 
 fn day(parser: &mut Parser) -> Outcome<NaiveDate> {
@@ -509,6 +767,10 @@ mod tests {
             ("answer a.json x --on 3/4/2027", "cli-usage-date 3/4/2027"),
             ("answer a.json x --on 2027-02-30", "cli-usage-date 2027-02-30"),
             ("print a.json", "cli-usage-needs-option --sheet"),
+            ("batch a.json --out o", "cli-usage-needs-option --sheet"),
+            ("batch a.json --sheet lid", "cli-usage-needs-option --out"),
+            ("batch a.json --sheet lid --out o --hands 0", "cli-usage-hands 0"),
+            ("batch --sheet lid --out o", "cli-usage-needs-program"),
             ("publish a.json", "cli-usage-needs-option --out"),
             ("serve", "cli-usage-needs-folder"),
             ("serve x --port 70000", "cli-usage-port 70000"),
@@ -520,6 +782,15 @@ mod tests {
             ("print a.json --sheet lid --ink-limit much", "cli-usage-ink-limit much"),
             ("print a.json --sheet lid --for web --profile p.icc", "cli-usage-press-only --profile"),
             ("print a.json --sheet lid --for web --ink-limit 280", "cli-usage-press-only --ink-limit"),
+            ("print a.json --sheet lid --size 8x12", "cli-usage-size 8x12"),
+            ("print a.json --sheet lid --press big", "cli-usage-size big"),
+            ("print a.json --sheet lid --corner 6", "cli-usage-length 6"),
+            ("print a.json --sheet lid --distance far", "cli-usage-length far"),
+            ("print a.json --sheet lid --fold often", "cli-usage-fold often"),
+            ("print a.json --sheet lid --qr-level L", "cli-usage-qr-level L"),
+            ("print a.json --sheet lid --press sra3 --up two", "cli-usage-up two"),
+            ("print a.json --sheet lid --up 2", "cli-usage-needs-option --press"),
+            ("print a.json --sheet poster --corner 6mm", "cli-usage-sheet poster"),
             ("--stream x", "cli-usage-option --stream"),
         ] {
             assert_eq!(refused(line), expected, "{line}");
@@ -543,12 +814,24 @@ mod tests {
             ("for", "press"),
             ("profile", "p.icc"),
             ("ink-limit", "280%"),
+            ("hands", "3"),
             ("language", "es"),
             ("town", "kettlebrae"),
             ("app", "a"),
             ("port", "0"),
             ("address", "::1"),
             ("fix", "2.1"),
+            ("size", "8x12in"),
+            ("corner", "6mm"),
+            ("fold", "thirds"),
+            ("qr-level", "H"),
+            ("stock", "vinyl"),
+            ("thickness", "0.2mm"),
+            ("press", "13x19in"),
+            ("gutter", "8mm"),
+            ("up", "2"),
+            ("distance", "2m"),
+            ("item", "bag"),
         ];
         for (word, name) in Name::ALL {
             let mut line = vec![OsString::from(word)];
@@ -556,7 +839,19 @@ mod tests {
             for (option, value) in values.iter().filter(|(option, _)| name.takes(option)) {
                 line.extend([OsString::from(format!("--{option}")), OsString::from(value)]);
             }
-            let flags = ["notice", "register"].into_iter().filter(|flag| name.takes(flag));
+            let flags = [
+                "notice",
+                "register",
+                "alone",
+                "die-line",
+                "printers-mark",
+                "work-and-turn",
+                "no-places",
+                "no-ticket",
+                "again",
+                "tickets",
+            ];
+            let flags = flags.into_iter().filter(|flag| name.takes(flag));
             line.extend(flags.map(|flag| OsString::from(format!("--{flag}"))));
             read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
         }

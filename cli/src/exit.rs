@@ -17,6 +17,8 @@ pub enum Exit {
     Blocked,
     /// What was asked for (an item, a zone, a stream) is not in the program.
     NotFound,
+    /// Stopped on request before everything was done. What was finished is kept.
+    Stopped,
 }
 
 impl Exit {
@@ -30,6 +32,7 @@ impl Exit {
             Self::Unreadable => 3,
             Self::Blocked => 4,
             Self::NotFound => 5,
+            Self::Stopped => 6,
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Reading and writing files so that a failure leaves what was there.
 
-use std::ffi::OsString;
+use std::ffi::{OsStr, OsString};
 use std::fs::{self, File};
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
@@ -80,6 +80,16 @@ pub(crate) fn beside(path: &Path, what: &str) -> PathBuf {
     path.with_file_name(name)
 }
 
+/// Whether a name is one that [`write`] gives a file before it is whole.
+pub(crate) fn is_half_written(name: &OsStr) -> bool {
+    let number = |name: &str| {
+        let (rest, number) = name.strip_prefix('.')?.strip_suffix(".part")?.rsplit_once('.')?;
+        (!rest.is_empty() && number.bytes().all(|b| b.is_ascii_digit()))
+            .then(|| number.parse::<u32>().ok())?
+    };
+    name.to_str().and_then(number).is_some()
+}
+
 /// Every file below a folder, as paths relative to it with `/` between the parts, sorted.
 pub(crate) fn below(folder: &Path) -> Outcome<Vec<String>> {
     let mut found = Vec::new();
@@ -107,8 +117,12 @@ fn walk(folder: &Path, prefix: &str, found: &mut Vec<String>) -> Outcome<()> {
 
 /// The SHA-256 of these bytes, in lowercase hexadecimal.
 pub(crate) fn sha256(bytes: &[u8]) -> String {
+    hexadecimal(&Sha256::digest(bytes))
+}
+
+pub(crate) fn hexadecimal(bytes: &[u8]) -> String {
     use std::fmt::Write as _;
-    Sha256::digest(bytes).iter().fold(String::with_capacity(64), |mut out, byte| {
+    bytes.iter().fold(String::with_capacity(64), |mut out, byte| {
         // Writing to a string cannot fail.
         let _ = write!(out, "{byte:02x}");
         out

@@ -7,16 +7,21 @@
 pub mod compared;
 mod preflight;
 pub mod sheets;
+pub mod ticket;
 mod words;
 
 #[cfg(feature = "native")]
 mod args;
+#[cfg(feature = "native")]
+mod batch;
 #[cfg(feature = "native")]
 mod commands;
 #[cfg(feature = "native")]
 mod exit;
 #[cfg(feature = "native")]
 mod files;
+#[cfg(feature = "native")]
+mod interrupt;
 #[cfg(feature = "native")]
 mod problem;
 #[cfg(feature = "native")]

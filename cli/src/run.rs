@@ -73,6 +73,7 @@ fn perform(command: Command, voice: &Voice, world: &mut World<'_>) -> Outcome<Re
             commands::answer(&program, catalog.as_deref(), &asked, voice)
         }
         Command::Print(args) => commands::print(&args, world.today, voice),
+        Command::Batch(args) => commands::batch(&args, voice, world),
         Command::Publish { program, catalog, app, out } => {
             commands::publish(program.as_deref(), catalog.as_deref(), &app, &out, world.today, voice)
         }
@@ -143,6 +144,7 @@ fn help(name: Option<Name>, messages: &Messages) -> String {
         Some(Name::Check) => t!(messages, "cli-help-check"),
         Some(Name::Answer) => t!(messages, "cli-help-answer"),
         Some(Name::Print) => t!(messages, "cli-help-print"),
+        Some(Name::Batch) => t!(messages, "cli-help-batch"),
         Some(Name::Publish) => t!(messages, "cli-help-publish"),
         Some(Name::Serve) => t!(messages, "cli-help-serve"),
         Some(Name::Compare) => t!(messages, "cli-help-compare"),

@@ -10,7 +10,10 @@ use guide_data::{
     SummaryWanted, ValueLabel, summarise,
 };
 use locales::{Lang, Messages, args, t};
-use print::{Direction, LanguageBlock, Line, Offer, Section, SheetJob, SheetKind, Step, Tone};
+use print::{
+    Direction, Fold, LanguageBlock, Line, Mm, Offer, PressSheet, QrLevel, Section, SheetJob, SheetKind,
+    SheetSize, Step, Stock, Tone,
+};
 
 use crate::words::Words;
 
@@ -20,8 +23,34 @@ pub const MOST_LANGUAGES: usize = 4;
 /// How many languages a sheet has when none are named: so many leave room for the lines that matter.
 pub const USUAL_LANGUAGES: usize = 3;
 
+/// How a sheet is to be made: what a print shop is told and what the guide does not say.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct SheetChoices {
+    /// The finished size; none means the sheet's usual one.
+    pub size: Option<SheetSize>,
+    /// How a self-mailer is folded.
+    pub fold: Fold,
+    /// Draw the line along which a label is cut out.
+    pub die_line: bool,
+    /// Keep room for the printer's own mark.
+    pub printers_mark: bool,
+    /// How much damage the QR code must bear.
+    pub qr_level: Option<QrLevel>,
+    /// What it is printed on.
+    pub stock: Stock,
+    /// Several on a larger sheet.
+    pub press: Option<PressSheet>,
+    /// How far away it is read; none means what is usual for the sheet.
+    pub distance: Option<Mm>,
+    /// The one item that a round label is about, and that the code opens; none means the thing most often got
+    /// wrong.
+    pub item: Option<String>,
+    /// Leave out the list of places on sheets that have one.
+    pub without_places: bool,
+}
+
 /// Which sheet is wanted, and about what.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SheetWanted {
     /// The sheet.
     pub sheet: SheetKind,
@@ -31,6 +60,8 @@ pub struct SheetWanted {
     pub zone: Option<String>,
     /// The date of the job, and the day on which its rules are looked at.
     pub date: NaiveDate,
+    /// How it is to be made.
+    pub choices: SheetChoices,
 }
 
 /// Why there is no sheet to be made. Words are in `locales` under `cli-<code>`.
@@ -42,6 +73,10 @@ pub enum SheetProblem {
     UnknownZone(String),
     /// No language, or more than [`MOST_LANGUAGES`].
     Languages(usize),
+    /// There is no such item.
+    UnknownItem(String),
+    /// A round label says what stays out; this item is accepted, or nothing is said of it.
+    NothingAgainst(String),
 }
 
 /// A sheet's words, and what to do without where the room does not take all of them.
@@ -137,13 +172,27 @@ pub fn region(program: &Program, lang: &Lang) -> String {
     lang.region().or(place.region()).unwrap_or(HOME).to_owned()
 }
 
+/// What a sheet is called.
+#[must_use]
+pub fn kind_name(messages: &Messages, kind: SheetKind) -> String {
+    match kind {
+        SheetKind::CartLid => t!(messages, "sheet-lid"),
+        SheetKind::RoundSticker => t!(messages, "sheet-sticker"),
+        SheetKind::EnclosureSign => t!(messages, "sheet-sign"),
+        SheetKind::PostcardMailer => t!(messages, "sheet-postcard"),
+        SheetKind::SelfMailer => t!(messages, "sheet-self-mailer"),
+        SheetKind::Handout => t!(messages, "sheet-handout"),
+    }
+}
+
 /// The region of a program that states none, as on the resident's screens.
 const HOME: &str = "US";
 
 /// The job for a sheet in one to four languages, the first leading.
 ///
 /// # Errors
-/// When the stream or zone does not exist, or the number of languages is not one to four.
+/// When the stream or zone does not exist, or the number of languages is not one to four; for a round
+/// label, when its item is unknown or nothing speaks against it.
 pub fn sheet(
     guide: &Guide,
     program: &Program,
@@ -159,6 +208,13 @@ pub fn sheet(
     {
         return Err(SheetProblem::UnknownZone(zone.clone()));
     }
+    let choices = &wanted.choices;
+    if let Some(item) = &choices.item
+        && guide.item_index(item).is_none()
+    {
+        return Err(SheetProblem::UnknownItem(item.clone()));
+    }
+    let size = choices.size.unwrap_or_else(|| wanted.sheet.usual_size());
     let Room { yes, no, elsewhere } = room(wanted.sheet);
     let asked = SummaryWanted {
         stream: Some(stream.clone()),
@@ -168,7 +224,11 @@ pub fn sheet(
         elsewhere,
         day: Some(wanted.date),
     };
-    let summary = summarise(guide, &asked);
+    let summary = match wanted.sheet {
+        SheetKind::RoundSticker => one_message(guide, &asked, choices.item.as_deref())?,
+        _ => summarise(guide, &asked),
+    };
+    let places = if choices.without_places { Vec::new() } else { places(guide, &summary, wanted.sheet) };
     let source = languages.iter().find(|words| words.pack.language == program.source_language);
     let entry = |summary: &Summary, hazard_places: bool| {
         PrintedSheet {
@@ -184,13 +244,21 @@ pub fn sheet(
             }
         })
     };
-    let printed = entry(&summary, true);
-    let mut blocks =
-        languages.iter().map(|words| block(guide, &summary, *words, &stream, wanted)).collect::<Vec<_>>();
+    // A label of one message has no room for where the thing goes: its code leads there.
+    let hazard_places = wanted.sheet != SheetKind::RoundSticker;
+    let printed = entry(&summary, hazard_places);
+    let mut blocks = languages
+        .iter()
+        .enumerate()
+        .map(|(at, words)| block(guide, &summary, (*words, at == 0, &places), &stream, wanted))
+        .collect::<Vec<_>>();
     for block in &mut blocks {
         block.outdated = outdated(program, block);
     }
-    let (offer, changes) = offer(guide, &summary, languages, &blocks);
+    let (offer, changes) = match wanted.sheet {
+        SheetKind::RoundSticker => (Offer::default(), Vec::new()),
+        _ => offer(guide, &summary, languages, &blocks),
+    };
     let brief = if changes.contains(&Change::HazardsInBrief) {
         entry(&Summary { hazards: summary.hazards.clone(), ..Summary::default() }, false).lines
     } else {
@@ -202,7 +270,14 @@ pub fn sheet(
     let jurisdiction = first.text("program.name").unwrap_or(&program.id).to_owned();
     let job = SheetJob {
         sheet: wanted.sheet,
-        qr_url: address(&guide.guide_url, languages),
+        size: choices.size,
+        fold: choices.fold,
+        die_line: choices.die_line,
+        printers_mark: choices.printers_mark,
+        qr_level: choices.qr_level,
+        stock: choices.stock.clone(),
+        press: choices.press.clone(),
+        qr_url: address(&guide.guide_url, languages, choices.item.as_deref()),
         short_url: program.print.short_url.clone(),
         job_name: format!("{jurisdiction} – {title}"),
         jurisdiction,
@@ -212,10 +287,21 @@ pub fn sheet(
         indicia: program.print.indicia.clone(),
         addressee: Vec::new(),
         print_notice: first.text("print.statement").unwrap_or_default().to_owned(),
-        viewing_distance: SheetJob::arms_length(),
+        viewing_distance: choices.distance.unwrap_or_else(|| usual_distance(wanted.sheet, size)),
         languages: blocks,
     };
     Ok(Sheet { job, offer, lines, changes, printed, brief })
+}
+
+/// How far away a sheet is read where nobody says it: a smaller sign hangs where people come nearer.
+fn usual_distance(sheet: SheetKind, size: SheetSize) -> Mm {
+    let usual = sheet.usual_distance();
+    if sheet != SheetKind::EnclosureSign {
+        return usual;
+    }
+    let share = (size.width / sheet.usual_size().width).clamp(0.0, 1.0);
+    // In steps of a tenth of a metre, as people say it.
+    Mm((usual.0 * share / 100.0).round() * 100.0).max(SheetJob::arms_length())
 }
 
 /// The stream asked for, else the recycling stream, else the first.
@@ -238,11 +324,16 @@ struct Room {
 }
 
 /// A lid has 10 to 20 things to accept and 5 to 10 to refuse (TRADE "A lid is mostly pictures"); more are not taken in
-/// by someone standing before it, whatever the room. Hazards are never left out.
+/// by someone standing before it, whatever the room; what is read in the hand has more. Hazards are never left out.
 fn room(sheet: SheetKind) -> Room {
     match sheet {
         SheetKind::CartLid => Room { yes: 16, no: 10, elsewhere: 5 },
+        SheetKind::EnclosureSign => Room { yes: 14, no: 8, elsewhere: 0 },
         SheetKind::PostcardMailer => Room { yes: 14, no: 10, elsewhere: 6 },
+        SheetKind::SelfMailer => Room { yes: 20, no: 12, elsewhere: 8 },
+        SheetKind::Handout => Room { yes: 48, no: 30, elsewhere: 16 },
+        // One message, which is chosen among all.
+        SheetKind::RoundSticker => Room { yes: 0, no: 0, elsewhere: 0 },
     }
 }
 
@@ -280,7 +371,8 @@ fn offer(
         (Tone::No, &summary.no, LEAST.no, SHARES.no),
         (Tone::Elsewhere, &summary.elsewhere, LEAST.elsewhere, SHARES.elsewhere),
     ] {
-        let Some(section) = section(tone) else { continue };
+        // A list of places follows under the verdict of what goes elsewhere: the first section of a verdict is meant.
+        let Some(section) = section(tone).filter(|_| !lines.is_empty()) else { continue };
         for line in least..lines.len() {
             let step = Step::Leave { section, line };
             ranked.push((cost(line, share), step, Change::Without(offset + line)));
@@ -304,24 +396,58 @@ fn offer(
     (Offer { steps, for_ease }, changes)
 }
 
+/// The summary of a round label: one thing that stays out, or one hazard.
+fn one_message(guide: &Guide, asked: &SummaryWanted, item: Option<&str>) -> Result<Summary, SheetProblem> {
+    let all = usize::MAX;
+    let asked = SummaryWanted { yes: 0, no: all, elsewhere: all, ..asked.clone() };
+    let Some(item) = item else {
+        let mut found = summarise(guide, &asked).no;
+        found.truncate(1);
+        let nothing = found.is_empty();
+        let one = Summary { no: found, ..Summary::default() };
+        return if nothing { Err(SheetProblem::NothingAgainst(String::new())) } else { Ok(one) };
+    };
+    // A hazard's line speaks of its whole class: with one item in the guide it is that item's.
+    let mut only = guide.clone();
+    only.items.retain(|known| known.id == item);
+    let one = summarise(&only, &asked);
+    let lines = one.no.len() + one.elsewhere.len() + one.hazards.len();
+    if lines == 0 { Err(SheetProblem::NothingAgainst(item.to_owned())) } else { Ok(one) }
+}
+
+/// The sites that a sheet's lines lead to, by id: those of every channel it names. Only sheets that are read at
+/// the table have room for them.
+fn places(guide: &Guide, summary: &Summary, sheet: SheetKind) -> Vec<String> {
+    if !matches!(sheet, SheetKind::SelfMailer | SheetKind::Handout) {
+        return Vec::new();
+    }
+    let named: Vec<&str> =
+        summary.elsewhere.iter().chain(&summary.hazards).filter_map(|line| line.channel.as_deref()).collect();
+    let leads = |channels: &[String]| channels.iter().any(|channel| named.contains(&channel.as_str()));
+    guide.sites.iter().filter(|site| leads(&site.channels)).map(|site| site.id.clone()).collect()
+}
+
 /// What the QR code holds: the guide in the sheet's language. A sheet in several languages leaves the
-/// choice to the reader's phone.
-fn address(guide_url: &str, languages: &[Words<'_>]) -> String {
+/// choice to the reader's phone. A sheet about one item opens it.
+fn address(guide_url: &str, languages: &[Words<'_>], item: Option<&str>) -> String {
     let base = guide_url.split('#').next().unwrap_or_default();
-    match languages {
-        [only] => format!("{base}#/{}/", only.pack.language),
-        _ => base.to_owned(),
+    match (languages, item) {
+        ([only], None) => format!("{base}#/{}/", only.pack.language),
+        ([only], Some(item)) => format!("{base}#/{}/item/{item}", only.pack.language),
+        (_, Some(item)) => format!("{base}#/item/{item}"),
+        (_, None) => base.to_owned(),
     }
 }
 
 fn block(
     guide: &Guide,
     summary: &Summary,
-    words: Words<'_>,
+    (words, leading, places): (Words<'_>, bool, &[String]),
     stream: &str,
     wanted: &SheetWanted,
 ) -> LanguageBlock {
     let messages = words.messages;
+    let alone = wanted.sheet == SheetKind::RoundSticker;
     let sections = [
         (Tone::Yes, t!(messages, "sheet-heading-yes"), &summary.yes),
         (Tone::No, t!(messages, "sheet-heading-no"), &summary.no),
@@ -335,13 +461,20 @@ fn block(
         sections: sections
             .into_iter()
             .filter(|(_, _, lines)| !lines.is_empty())
-            .map(|(tone, heading, lines)| Section {
-                tone,
-                heading,
-                lines: match tone {
-                    Tone::Caution => cautions(guide, lines, words, true),
+            .flat_map(|(tone, heading, lines)| {
+                let lines = match tone {
+                    Tone::Caution => cautions(guide, lines, words, !alone),
                     _ => lines.iter().map(|line| put(guide, line, words)).collect(),
-                },
+                };
+                let lines = if alone {
+                    lines.into_iter().map(|line| by_itself(line, words)).collect()
+                } else {
+                    lines
+                };
+                // Where to take things follows what is to be taken there.
+                let before_hazards =
+                    (tone == Tone::Caution).then(|| place_list(guide, places, words, leading)).flatten();
+                before_hazards.into_iter().chain([Section { tone, heading, lines }])
             })
             .collect(),
         scan: t!(messages, "sheet-scan"),
@@ -393,6 +526,39 @@ fn outdated(program: &Program, block: &LanguageBlock) -> Vec<String> {
         }
     });
     found
+}
+
+/// The message of a round label: nothing around it says that the thing stays out.
+fn by_itself(line: Line, words: Words<'_>) -> Line {
+    Line { text: t!(words.messages, "sheet-not-here", thing = line.text), ..line }
+}
+
+/// Where to take things: a name, an address and a telephone number a line.
+///
+/// The leading language's line has the address; the others', below it, only what the place is called in them.
+fn place_list(guide: &Guide, places: &[String], words: Words<'_>, leading: bool) -> Option<Section> {
+    let lines: Vec<Line> = guide
+        .sites
+        .iter()
+        .filter(|site| places.contains(&site.id))
+        .map(|site| {
+            let name = words.named("site", &site.id);
+            // In a line from right to left an address of another writing would otherwise lose its number, which is
+            // taken for a word of the line.
+            let apart = |part: &str| {
+                let rtl = words.pack.direction == "rtl";
+                if rtl { format!("\u{2068}{part}\u{2069}") } else { part.to_owned() }
+            };
+            let all = [name.as_str(), site.address.trim(), site.phone.trim()];
+            let shown = if leading { all.len() } else { 1 };
+            let parts: Vec<String> =
+                all.into_iter().take(shown).filter(|part| !part.is_empty()).map(apart).collect();
+            let text = parts.join(&t!(words.messages, "sheet-place-between"));
+            Line { text, ..Line::default() }
+        })
+        .collect();
+    let heading = t!(words.messages, "sheet-heading-places");
+    (!lines.is_empty()).then_some(Section { tone: Tone::Elsewhere, heading, lines })
 }
 
 /// The container's name, which is what stands before the reader; the stream's where there are several.
@@ -530,8 +696,8 @@ fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -
     let mut lines = Vec::new();
     // A mailer is read at the table, where "when and how to set out" is worth knowing; a lid is not. Where
     // zones have containers of their own, a mailer for one zone says it.
-    if let (SheetKind::PostcardMailer, [only]) =
-        (wanted.sheet, guide.containers(stream, wanted.zone.as_deref(), None).as_slice())
+    let at_the_table = wanted.sheet.is_mailed() || wanted.sheet == SheetKind::Handout;
+    if let (true, [only]) = (at_the_table, guide.containers(stream, wanted.zone.as_deref(), None).as_slice())
     {
         lines.extend(words.text(&format!("container.{}.set-out", only.id)).map(str::to_owned));
     }

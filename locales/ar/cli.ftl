@@ -9,6 +9,7 @@ cli-help =
       check PROGRAM          يعرض ما هو خاطئ في برنامج
       answer PROGRAM ITEM    يجيب عن غرض واحد كما يجيب الساكن
       print PROGRAM          يصنع ملصق غطاء أو بطاقة بريدية بصيغة PDF للمطبعة
+      batch PROGRAM…         يصنع أوراقًا كثيرة من برامج كثيرة دفعة واحدة
       publish [PROGRAM]      يكتب الدليل مجلدًا يصلح لأي خادم ويب
       serve FOLDER           يعرض مجلدًا منشورًا على عنوان في هذا الحاسوب
       compare BEFORE AFTER   يعرض كل جواب يتغير من برنامج إلى آخر
@@ -24,6 +25,7 @@ cli-help =
       3  ملف ناقص، أو ليس كما ينبغي
       4  تعذّرت كتابة ملف أو فتح عنوان
       5  الغرض أو المنطقة أو المسار المطلوب غير موجود
+      6  توقّف بطلب؛ وما انتهى منه محفوظ
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -42,24 +44,70 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        ملصق لغطاء الحاوية، 7 x 9 in
-      --sheet postcard   بطاقة بريدية بوجهين، 9 x 6 in
+      --sheet lid        ملصق لغطاء الحاوية
+      --sheet sticker    ملصق مستدير برسالة واحدة
+      --sheet sign       لافتة عند الحاويات المشتركة تُقرأ من أبعد
+      --sheet postcard   بطاقة بريدية بوجهين
+      --sheet self-mailer  ورقة letter أو A4 تُطوى وتُرسل
+      --sheet handout    ورقة letter أو A4 توزَّع باليد، بوجه أو وجهين
       --stream STREAM    المسار الذي تتناوله
       --zone ZONE        لمنطقة خدمة واحدة فقط
       --languages en,es  بهذه اللغات، من واحدة إلى أربع
       --out PLACE        مجلد أو اسم ملف
       --date YYYY-MM-DD  تاريخ العمل
       --register         تسجيل الورقة في سجل الأوراق المطبوعة في ملف البرنامج
-      --copies N         عدد النسخ، للسجل
+      --copies N         عدد النسخ، للسجل ولبطاقة العمل، أو en=400,es=200
       --printed YYYY-MM-DD  يوم الطباعة، للسجل؛ وإلا فتاريخ المهمة
+      --size SIZE        المقاس النهائي: 8x12in أو a4 أو "200 x 300 mm" أو قطر، 115mm
+      --corner 6mm       نصف قطر الزوايا، و0 للقائمة
+      --fold half        طي الورقة البريدية: half من الوسط أو thirds أثلاثًا
+      --item ITEM        الغرض الذي يتناوله الملصق المستدير، والرمز يفتحه
+      --distance 2m      المسافة التي يُقرأ منها، وهي تحدد أصغر خط
+      --qr-level H       التلف الذي يحتمله الرمز: M أو Q أو H
+      --die-line         رسم خط قص الملصق بلون خاص
+      --printers-mark    ترك مكان لعلامة الطابع
+      --stock NAME       ما يُطبع عليه، لبطاقة العمل
+      --thickness 0.3mm  سُمكه، والبريد يريد معرفته
+      --no-places        بلا قائمة الأماكن
+      --press 13x19in    عدة أوراق على فرخ: 11x17in أو 12x18in أو 13x19in أو sra3 أو ما تكتبه
+      --gutter 8mm       الفراغ بينها
+      --up N             عددها على الأكثر
+      --work-and-turn    الوجه والظهر على لوح واحد
+      --alone            ملف لكل لغة، لا ملف للجميع
+      --no-ticket        بلا بطاقة العمل
       --for press        ملف للمطبعة (PDF/X-4)، وهو ما يُصنع ما لم يُطلب غيره
       --for web          ملف للقراءة على الشاشة وبصوت مسموع (PDF/UA-1)، بلا علامات ولا هامش قص
       --profile FILE     ملف الإخراج CMYK بامتداد icc الذي أرسلته المطبعة
       --ink-limit N      أقصى حبر يتحمله ورقها بالمئة: 300 ما لم يُذكر
 
-    يصنع ورقة بلغة واحدة إلى أربع لغات ملفَّ PDF للمطبعة ويعرض ما وجده الفحص السابق للطباعة. إن
+    يصنع ورقة بلغة واحدة إلى أربع لغات ملفَّ PDF للمطبعة، مع بطاقة عمل في ملف مستقل، ويعرض ما وجده الفحص السابق للطباعة. إن
     وُجد خطأ لم يُكتب شيء. البرنامج نفسه والتاريخ نفسه يعطيان البايتات نفسها. إن لم تُحدَّد: المسار
     هو مسار إعادة التدوير، واللغات هي أول ثلاث في البرنامج، والمجلد هو الحالي، والتاريخ هو اليوم.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   هذه الأوراق، أو all لكلها
+      --stream STREAMS       المسارات التي تتناولها، أو all لكلها
+      --zone ZONE            لمنطقة خدمة واحدة فقط
+      --languages SET        مجموعة لغات، ويُكرَّر لكل مجموعة
+          en                 بلغة واحدة
+          en,es              بهذه اللغات معًا
+          each               بكل لغة من لغات البرنامج وحدها
+          together           بأول ثلاث لغات في البرنامج على ورقة واحدة
+      --out FOLDER           المجلد الذي يُملأ، ولكل برنامج مجلد فيه
+      --date YYYY-MM-DD      تاريخ الأعمال
+      --hands N              كم ورقة تُصنع في آن واحد، وإلا فبعدد الأنوية
+      --again                صنع ما صُنع من قبل أيضًا
+      --for press        ملفات للمطبعة (PDF/X-4)، كما من دون هذا الخيار
+      --for web          ملفات للقراءة على الشاشة وبصوت مسموع (PDF/UA-1)
+      --profile FILE, --ink-limit N  ظروف المطبعة، كما في print
+
+    يصنع كل ورقة مطلوبة من كل برنامج. يحفظ المجلد في batch.json مما صُنع كل ملف، فلا يُصنع مرة ثانية
+    إلا ما ينقص أو ما سيختلف. والتاريخ من ذلك: من دون { "\u200E" }--date هو تاريخ اليوم، وغدًا يُصنع كل شيء من جديد.
+
+    الورقة التي تفشل لا توقف غيرها، وفي النهاية يُذكر سبب كل فشل وما يجب فعله. يُكتب كل ملف كاملًا أو
+    لا يُكتب. ينهي Ctrl-C العمل بنظام: تكتمل الأوراق التي بدأت، ويواصل الأمر نفسه لاحقًا. ينتهي بالرمز 1
+    إن فشل شيء. بصيغة JSON: «lidleaf-batch-report» وفيه made وskipped وfailed مع why وnext.
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -206,6 +254,29 @@ cli-preflight-errors =
        *[other] الفحص السابق للطباعة: { $count } خطأ. لم يُكتب أي ملف.
     }
 
+## أوراق كثيرة دفعة واحدة
+
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = صُنعت
+cli-batch-kept = لم تتغير
+cli-batch-failed = فشلت
+cli-batch-failed-one = فشل: { $what }
+cli-batch-summary = { $folder }: صُنع { $made }، ولم يتغير { $kept }، وفشل { $failed }، وعدد البرامج { $programs }.
+cli-batch-warned = عدد الأوراق المصنوعة التي فيها تحذيرات: { $count }. يعرضها lidleaf print
+cli-batch-stopped = توقّف قبل إتمام كل شيء. يواصل الأمر نفسه من هنا.
+cli-batch-notes-lost = تعذّر استعمال ما في batch.json، فصُنع كل شيء من جديد.
+cli-batch-next-preflight = صحّح البرنامج، أو اطلب لغات أقل لهذه الورقة، ثم أعد الأمر نفسه.
+cli-batch-crashed = تعذّر صنع الورقة بسبب خطأ في هذا التطبيق.
+cli-batch-next-crashed = احفظ الرسالة أعلاه وملف البرنامج، وأبلغ عنهما.
+cli-batch-program-errors = في البرنامج { $file } أخطاء ({ $count })، ولم تُصنع منه أي ورقة.
+    .hint = يعرضها lidleaf check مع ما يجب فعله.
+cli-batch-same-id = لهذه الملفات المعرّف نفسه «{ $id }»، وستكون لأوراقها الأسماء نفسها: { $files }.
+    .hint = اطبعها في مجلدات مختلفة.
+cli-batch-busy = تملأ عملية أخرى المجلد { $file }.
+    .hint = انتظر حتى تنتهي، أو حدد مجلدًا آخر بالخيار { "\u200E" }--out.
+cli-batch-no-shop = تعذّر استعمال الخطوط أو ملف ألوان المطبعة المرفقة بالتطبيق: { $detail }
+    .hint = ثبّت التطبيق من جديد.
+
 ## المقارنة
 
 cli-compare-same = يجيب البرنامجان الجواب نفسه عن كل الأغراض.
@@ -249,13 +320,15 @@ cli-usage-fact = «{ $word }» ليس خاصية وقيمتها.
 cli-usage-date = «{ $word }» ليس يومًا.
     .hint = اكتب السنة والشهر واليوم: 2027-01-31
 cli-usage-copies = «{ $word }» ليس عدد نسخ.
-    .hint = اكتب عددا صحيحا: --copies 400
+    .hint = اكتب عددا صحيحا، { "\u200E" }--copies 400، أو عددًا لكل لغة، { "\u200E" }--copies en=400,es=200
 cli-usage-for = «{ $word }» ليس استعمالًا لورقة.
     .hint = اكتب { "\u200E" }--for press للمطبعة، أو { "\u200E" }--for web للقراءة على الشاشة وبصوت مسموع.
 cli-usage-ink-limit = «{ $word }» ليس حدًا للحبر.
     .hint = اكتب مجموع الألواح الأربعة بالمئة: { "\u200E" }--ink-limit 280
 cli-usage-press-only = { $option } يخص المطبعة، و{ "\u200E" }--for web لا يصنع ملفًا للمطبعة.
     .hint = احذف أحدهما.
+cli-usage-hands = «{ $word }» ليس عدد أوراق تُصنع في آن واحد.
+    .hint = اكتب عددًا صحيحًا من 1 فصاعدًا: { "\u200E" }--hands 4
 cli-usage-port = «{ $word }» ليس منفذًا.
     .hint = اكتب عددًا من 0 إلى 65535، والعدد 0 يأخذ أي منفذ متاح.
 cli-usage-address = «{ $word }» ليس عنوان شبكة.
@@ -263,7 +336,7 @@ cli-usage-address = «{ $word }» ليس عنوان شبكة.
 cli-usage-language = لا رسائل بلغة «{ $word }».
     .hint = توجد رسائل باللغات: { $known }.
 cli-usage-sheet = لا توجد ورقة «{ $word }».
-    .hint = اكتب { "\u200E" }--sheet lid أو { "\u200E" }--sheet postcard.
+    .hint = اكتب { "\u200E" }--sheet وأحد هذه: lid، sticker، sign، postcard، self-mailer، handout.
 cli-usage-fix = «{ $word }» ليس رقم طريقة إصلاح.
     .hint = يعرضها lidleaf check PROGRAM، مثل 2.1.
 cli-usage-other = تعذّرت قراءة الأمر: { $detail }.
@@ -327,3 +400,17 @@ cli-unknown-sheet-language = البرنامج لا يُنشر بلغة «{ $lang
     .hint = يُنشر باللغات: { $known }.
 cli-too-many-languages = تأخذ الورقة من لغة إلى أربع لغات، لا { $count }.
     .hint = حددها بالخيار { "\u200E" }--languages en,es
+cli-usage-size = «{ $word }» ليس مقاسًا.
+    .hint = اكتب اسمًا مثل a4 أو letter، أو العرض والارتفاع والوحدة: 8x12in
+cli-usage-length = «{ $word }» ليس طولًا.
+    .hint = اكتب عددًا ووحدته: 6mm، 0.25in
+cli-usage-fold = «{ $word }» ليس طريقة طي.
+    .hint = اكتب { "\u200E" }--fold half أو { "\u200E" }--fold thirds.
+cli-usage-qr-level = «{ $word }» ليس مستوى لتصحيح الأخطاء.
+    .hint = اكتب M أو Q أو H.
+cli-usage-up = «{ $word }» ليس عدد أوراق.
+    .hint = اكتب عددًا صحيحًا: { "\u200E" }--up 4
+cli-unknown-sheet-item = لا يوجد غرض «{ $item }».
+    .hint = سمّه بمعرّفه كما يعرضه { "\u200E" }lidleaf answer --json.
+cli-nothing-against = لا شيء يقول إن «{ $item }» يبقى خارجًا.
+    .hint = الملصق المستدير تحذير: اذكر شيئًا مرفوضًا أو مادة خطرة.

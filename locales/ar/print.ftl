@@ -3,8 +3,6 @@
 ## The print screen
 
 print-sheet = الورقة
-sheet-lid = ملصق غطاء الحاوية، { "\u200E" }7 × 9{ "\u200E" } بوصات
-sheet-postcard = بطاقة بريدية، { "\u200E" }9 × 6{ "\u200E" } بوصات
 print-zone = لمنطقة واحدة فقط
 print-language = اللغة { $number }
 print-make = أنشئ الورقة
@@ -120,6 +118,7 @@ sheet-text-notice = ملاحظة الطباعة
 sheet-text-edition = الطبعة
 sheet-text-job-name = اسم العمل
 sheet-text-slug = السطر خارج الورقة
+sheet-text-stock = الورق
 # $line may be empty.
 sheet-text-return-address = عنوان المرسل { $line }
 sheet-text-indicia = علامة أجرة البريد { $line }
@@ -131,7 +130,132 @@ drawn-picture = صورة
 drawn-area = مساحة حبر
 sheet-cart-lid = ملصق غطاء الحاوية
 sheet-postcard-mailer = بطاقة بريدية
+sheet-round-sticker = ملصق مستدير
+sheet-enclosure-sign = لافتة عند الحاويات المشتركة
 # What a color profile is for.
 profile-class-mntr = شاشة
 profile-class-scnr = ماسح أو كاميرا
 profile-class-other = استعمال آخر
+
+preflight-size-zero = مقاس الورقة { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. يجب أن يكون لكل ضلع طول: اكتب المقاس النهائي من جديد.
+preflight-size-fixed = مقاس الورقة { "\u200E" }{ $width } × { $height }{ "\u200E" } مم، وهذه تُصنع بهذه المقاسات فقط: { $names }.
+preflight-size-out-of-range = مقاس الورقة { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. اكتب أضلاعًا من { $least } إلى { $most } مم مع الوحدة.
+preflight-size-too-narrow = مقاس الورقة { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. لا يزيد ضلع على { $most } أمثال الآخر.
+preflight-size-not-round = عرض الملصق المستدير كارتفاعه، لا { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. اكتب قطره.
+preflight-postal-size = لا يقبل البريد بطاقة ولا رسالة ولا ظرفًا مسطحًا بمقاس { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. طول الرسالة من 127 إلى 292 مم وارتفاعها من 89 إلى 156 مم، وطولها من 1.3 إلى 2.5 من ارتفاعها، والظرف المسطح لا يزيد على { "\u200E" }381 × 305{ "\u200E" } مم.
+preflight-corner-radius = نصف قطر الزوايا { $radius } مم. اختر واحدًا من 0 إلى { $most } مم.
+preflight-stock-thickness = سُمك الورق { $thickness } مم، ولا ورق ولا ملصق كذلك. راجع ما أرسلته المطبعة.
+preflight-one-message = يحمل الملصق المستدير رسالة واحدة، لا { $lines }. اختر شيئًا واحدًا.
+preflight-press-size = مقاس فرخ الطباعة { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. اكتب أضلاعًا من { $least } إلى { $most } مم مع الوحدة.
+preflight-press-gutter = الفراغ بين الأوراق { $gutter } مم. يحتاج هامشا القص إلى { $least } مم.
+preflight-press-too-small = لا تتسع ورقة بهامشها وعلاماتها في فرخ مقاسه { "\u200E" }{ $width } × { $height }{ "\u200E" } مم. اختر فرخًا أكبر.
+preflight-press-up = طُلب { $up } على فرخ يتسع لـ{ $most }. اطلب من 1 إلى { $most }.
+preflight-on-a-fold = على بعد أقل من { $distance } مم من طية: { $what }. اختصر النصوص.
+preflight-postal-thickness = سُمك القطعة بعد إتمامها { $thickness } مم. يطلب البريد من { $least } إلى { $most } مم: اختر ورقًا آخر.
+preflight-ticket-too-long = بطاقة العمل طويلة جدًا عند «{ $place }». اختصر ما كُتب هناك.
+
+## Preflight of further sheets: what is right, and what somebody should look at
+
+preflight-imposed = { $up } على فرخ مقاسه { "\u200E" }{ $width } × { $height }{ "\u200E" } مم: { $across } عرضًا و{ $down } طولًا.
+preflight-folds-clear = الطيات: { $count }. لا شيء مطبوع على بعد أقل من { $distance } مم منها.
+preflight-postal-class =
+    { $class ->
+        [card] تُرسل بطاقةً: { "\u200E" }{ $length } × { $height }{ "\u200E" } مم.
+        [folded] تُرسل مطوية بلا ظرف: { "\u200E" }{ $length } × { $height }{ "\u200E" } مم بعد الطي.
+        [flat] تُرسل ظرفًا مسطحًا: { "\u200E" }{ $length } × { $height }{ "\u200E" } مم.
+       *[letter] تُرسل رسالةً: { "\u200E" }{ $length } × { $height }{ "\u200E" } مم.
+    }
+preflight-postal-thickness-unknown = لم يذكر أحد سُمك الورق. يطلب البريد من { $least } إلى { $most } مم للقطعة بعد إتمامها: اسأل المطبعة.
+preflight-sign-letters = ارتفاع حروف العنوان { $height } مم، ويكفي للقراءة من { $distance } مم.
+preflight-sign-letters-small = ارتفاع حروف العنوان { $height } مم. اللافتات الميسّرة المقروءة من { $distance } مم تطلب { $least } مم: اختصر النصوص أو اختر لافتة أكبر.
+preflight-die-line = خط القص بلون خاص به اسمه «Dieline»، وليس على أي لوح طباعة.
+
+## The choices of the print screen
+
+sheet-lid = ملصق غطاء الحاوية
+sheet-sticker = ملصق مستدير برسالة واحدة
+sheet-sign = لافتة عند الحاويات المشتركة
+sheet-postcard = بطاقة بريدية
+sheet-self-mailer = ورقة مطوية للبريد
+sheet-handout = ورقة توزَّع باليد
+print-size = المقاس النهائي
+print-size-usual = المعتاد
+print-size-typed = المكتوب أدناه
+print-typed-size = المقاس مع وحدته مثل { "\u200E" }8 x 12 in{ "\u200E" }، وللمستدير { "\u200E" }115 mm
+print-size-unread = «{ $text }» ليس مقاسًا. اكتب العرض والارتفاع والوحدة: { "\u200E" }8 x 12 in
+print-corner = نصف قطر الزوايا، بالملم
+print-fold = الطي
+print-fold-half = مرة واحدة من الوسط
+print-fold-thirds = مرتين كالرسالة
+print-die-line = ارسم خط القص بلون خاص
+print-printers-mark = اترك مكانًا لعلامة الطابع
+print-more = المزيد للمطبعة
+print-stock = الورق
+print-thickness = سُمك الورق، بالملم
+print-distance = يُقرأ من مسافة، بالملم
+print-qr-level = رمز QR: التلف الذي يحتمله
+print-qr-most = أكثر ما لا يكبّره
+print-qr-medium = 15٪ (M)
+print-qr-quartile = 25٪ (Q)
+print-qr-high = 30٪ (H)
+print-item = غرض واحد
+print-press = عدة أوراق على فرخ طباعة
+print-press-none = واحدة في كل صفحة
+print-work-and-turn = الوجه والظهر على اللوح نفسه
+print-no-item = لا يوجد غرض «{ $item }». اختر واحدًا من القائمة.
+print-nothing-against = لا شيء يقول إن «{ $item }» يبقى خارجًا. اختر ما يبقى خارجًا أو مادة خطرة.
+print-ticket = نزّل بطاقة العمل
+print-number-unread = «{ $text }» ليس عددًا بالملم.
+
+## The job ticket: what the print shop has to know, one page
+
+ticket-title = بطاقة العمل
+ticket-sheet = الورقة
+ticket-files = الملفات
+ticket-file =
+    { $pages ->
+        [zero] { $file }: لا صفحات
+        [one] { $file }: صفحة واحدة
+        [two] { $file }: صفحتان
+        [few] { $file }: { $pages } صفحات
+        [many] { $file }: { $pages } صفحة
+       *[other] { $file }: { $pages } صفحة
+    }
+ticket-quantity = الكمية
+ticket-copies =
+    { $copies ->
+        [zero] { $languages }: لا نسخ
+        [one] { $languages }: نسخة واحدة
+        [two] { $languages }: نسختان
+        [few] { $languages }: { $copies } نسخ
+        [many] { $languages }: { $copies } نسخة
+       *[other] { $languages }: { $copies } نسخة
+    }
+ticket-copies-unsaid = { $languages }: عدد النسخ يُتفق عليه
+ticket-trim = المقاس النهائي
+ticket-size = { "\u200E" }{ $width } × { $height }{ "\u200E" } مم ({ "\u200E" }{ $across } × { $down }{ "\u200E" } بوصة)
+ticket-bleed = هامش القص من كل جهة
+ticket-mm = { $length } مم
+ticket-corners = الزوايا
+ticket-round = تُقص دائرةً
+ticket-radius = مستديرة، نصف قطرها { $radius } مم
+ticket-square = قائمة
+ticket-die = خط القص باللون الخاص «Dieline» فوق كل شيء: لا يُطبع
+ticket-folds = الطيات
+ticket-fold = عرضًا، على بعد { $at } مم من الحافة العليا للورقة المفتوحة
+ticket-fold-order = وجه العنوان في الخارج. حافته السفلى طية، وتُفتح القطعة من حافتها العليا وتُلصق هناك.
+ticket-colours = الألوان
+ticket-colours-one = { "\u200E" }4/0: سماوي وأرجواني وأصفر وأسود على وجه واحد
+ticket-colours-two = { "\u200E" }4/4: سماوي وأرجواني وأصفر وأسود على الوجهين
+ticket-colours-note = PDF/X-4، والنص الأسود يُطبع فوق ما تحته، ومجموع الحبر { $limit }٪ على الأكثر
+ticket-stock = الورق
+ticket-stock-unsaid = يُتفق عليه
+ticket-thickness = السُمك { $thickness } مم
+ticket-thickness-unsaid = السُمك يُؤكَّد لاحقًا
+ticket-press = فرخ الطباعة
+ticket-work-and-turn = الوجه والظهر: الظهر على اللوح نفسه
+ticket-mark = علامة الطابع
+ticket-mark-room = تُرك لها { "\u200E" }19 × 6{ "\u200E" } مم في السطور الصغيرة
+ticket-edition = الإصدار
+ticket-date = تاريخ العمل
+ticket-contact = الأسئلة إلى

@@ -31,3 +31,7 @@ sheet-picture-alt = صورة: { $item }
 sheet-caution-alt = علامة تحذير
 sheet-code-alt = رمز QR يفتح الدليل
 sheet-link-alt = افتح الدليل في المتصفح
+
+sheet-not-here = ليس هنا: { $thing }
+sheet-heading-places = إلى أين تأخذه
+sheet-place-between = {"، "}

@@ -10,6 +10,7 @@ cli-help =
       check PROGRAM          list what is wrong with a program
       answer PROGRAM ITEM    answer one item as a resident would be answered
       print PROGRAM          make a lid label or a postcard as a press PDF
+      batch PROGRAM…         make many sheets of many programs at once
       publish [PROGRAM]      write the guide as a folder for any web host
       serve FOLDER           show a published folder at an address of this computer
       compare BEFORE AFTER   list every answer that changes from one program to another
@@ -25,6 +26,7 @@ cli-help =
       3  a file is missing, or is not what it should be
       4  a file could not be written, or an address could not be opened
       5  the item, zone or stream asked for is not there
+      6  stopped on request; what was finished is kept
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -43,25 +45,75 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        a label for a cart's lid, 7 x 9 in
-      --sheet postcard   a two-sided mailer, 9 x 6 in
+      --sheet lid        a label for a cart's lid
+      --sheet sticker    a round label with one message
+      --sheet sign       a sign at shared containers, read from farther away
+      --sheet postcard   a card for the mail, two sides
+      --sheet self-mailer  a letter or A4 sheet, folded and mailed
+      --sheet handout    a letter or A4 sheet to hand out, one side or two
       --stream STREAM    the stream it is about
       --zone ZONE        for one service zone only
       --languages en,es  in these languages, one to four
       --out PLACE        a folder, or the name of a file
       --date YYYY-MM-DD  the date of the job
       --register         enter the sheet into the program file's register of printed sheets
-      --copies N         how many copies, for the register
+      --copies N         how many copies, for the register and the job ticket; or en=400,es=200
       --printed YYYY-MM-DD  the day of printing, for the register; else the date of the job
+      --size SIZE        its finished size: 8x12in, a4, "200 x 300 mm", or a diameter, 115mm
+      --corner 6mm       the corners' radius; 0 for square ones
+      --fold half        how a self-mailer is folded: half, or thirds
+      --item ITEM        the one item a sticker is about; the code opens it
+      --distance 2m      how far away it is read; it sets the smallest type
+      --qr-level H       the damage the code must bear: M, Q or H
+      --die-line         draw the line along which a label is cut, in a spot colour
+      --printers-mark    keep room for the printer's own mark
+      --stock NAME       what it is printed on, for the job ticket
+      --thickness 0.3mm  how thick that is; the post wants to know
+      --no-places        leave the list of places out
+      --press 13x19in    several on a press sheet: 11x17in, 12x18in, 13x19in, sra3, or typed
+      --gutter 8mm       the room between them
+      --up N             how many at most
+      --work-and-turn    front and back on one plate
+      --alone            a file for each language, not one for all
+      --no-ticket        leave the job ticket out
       --for press        a file for a print shop (PDF/X-4); this is what is made unless asked otherwise
       --for web          a file to read on a screen and aloud (PDF/UA-1), without marks and bleed
       --profile FILE     the CMYK output profile (.icc) that the print shop sent
       --ink-limit N      the most ink its paper takes, in percent: 300 unless named
+      --for press        files for a print shop (PDF/X-4), as without --for
+      --for web          files to read on a screen and aloud (PDF/UA-1)
 
-    Makes a sheet in one to four languages as a PDF for the press and lists what the preflight
-    found. With an error nothing is written. The same program and date make the same bytes. The
-    stream is the recycling stream, the languages the first three of the program, the folder the
-    current one, and the date today, unless they are named.
+    Makes a sheet in one to four languages as a PDF for the press, with a job ticket as a file of
+    its own, and lists what the preflight found. With an error nothing is written. The same program
+    and date make the same bytes. The stream is the recycling stream, the languages the first three
+    of the program, the folder the current one, and the date today, unless they are named.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   these sheets, or all
+      --stream STREAMS       the streams they are about, or all
+      --zone ZONE            for one service zone only
+      --languages SET        a set of languages; give it as often as there are sets
+          en                 in one language
+          en,es              in these together
+          each               in each language of a program by itself
+          together           in the first three languages of a program on one sheet
+      --out FOLDER           the folder to fill; each program gets a folder of its own in it
+      --date YYYY-MM-DD      the date of the jobs
+      --hands N              how many sheets are made at once; else as many as there are cores
+      --again                make what is made already as well
+      --for press        files for a print shop (PDF/X-4), as without --for
+      --for web          files to read on a screen and aloud (PDF/UA-1)
+      --profile FILE, --ink-limit N  the print shop's condition, as with print
+
+    Makes every sheet asked for of every program. The folder keeps notes of what each file was
+    made from, in batch.json: a second run makes only what is missing or would be different. The
+    date is part of that; without --date it is today's, and everything is made anew tomorrow.
+
+    A sheet that fails does not stop the others; the end tells why each failed and what to do.
+    Every file is written whole or not at all. Ctrl-C ends in good order: sheets begun are
+    finished, and the same command goes on later. Ends with exit code 1 when something failed.
+    As JSON: “lidleaf-batch-report” (made, skipped, failed with why and next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -202,6 +254,38 @@ cli-preflight-errors =
        *[other] Preflight: { $count } errors. No file was written.
     }
 
+## Many sheets at once
+
+# One line of progress: $done of $of sheets, $outcome is one of the three words below, $file a path.
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = made
+cli-batch-kept = unchanged
+cli-batch-failed = failed
+# At the end, before the reasons. $what is the path of a sheet or of a program.
+cli-batch-failed-one = Failed: { $what }
+cli-batch-summary = { $folder }: { $made } made, { $kept } unchanged, { $failed } failed, from { $programs ->
+        [one] { $programs } program.
+       *[other] { $programs } programs.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } sheet made has warnings: lidleaf print shows them.
+       *[other] { $count } sheets made have warnings: lidleaf print shows them.
+    }
+cli-batch-stopped = Stopped before everything was done. The same command goes on from here.
+cli-batch-notes-lost = The notes in batch.json could not be used, so everything was made anew.
+cli-batch-next-preflight = Correct the program, or ask for fewer languages on this sheet, and run the same command again.
+cli-batch-crashed = The sheet could not be made because of a mistake in this program.
+cli-batch-next-crashed = Keep the message above and the program file, and report both.
+cli-batch-program-errors = The program { $file } has errors ({ $count }), and no sheet was made of it.
+    .hint = lidleaf check lists them and what to do.
+cli-batch-same-id = These files have the same id, “{ $id }”, and their sheets would have the same names: { $files }.
+    .hint = Print them into different folders.
+cli-batch-busy = Another run is filling the folder { $file }.
+    .hint = Wait until it has finished, or name another folder with --out.
+cli-batch-no-shop = The fonts or the press profile that come with the program cannot be used: { $detail }
+    .hint = Install the program again.
+
 ## Comparing
 
 cli-compare-same = Every item is answered alike in both programs.
@@ -241,13 +325,15 @@ cli-usage-fact = “{ $word }” is not a fact and its value.
 cli-usage-date = “{ $word }” is not a day.
     .hint = Write year, month and day: 2027-01-31
 cli-usage-copies = “{ $word }” is not a number of copies.
-    .hint = Write a whole number: --copies 400
+    .hint = Write a whole number, --copies 400, or one for each language, --copies en=400,es=200
 cli-usage-for = “{ $word }” is not a use of a sheet.
     .hint = Write --for press, for a print shop, or --for web, to read on a screen and aloud.
 cli-usage-ink-limit = “{ $word }” is not an ink limit.
     .hint = Write the sum of the four plates in percent: --ink-limit 280
 cli-usage-press-only = { $option } is about a press, and --for web makes no press file.
     .hint = Leave one of the two out.
+cli-usage-hands = “{ $word }” is not a number of sheets made at once.
+    .hint = Write a whole number from 1: --hands 4
 cli-usage-port = “{ $word }” is not a port.
     .hint = Write a number from 0 to 65535; 0 takes any free port.
 cli-usage-address = “{ $word }” is not a network address.
@@ -255,7 +341,7 @@ cli-usage-address = “{ $word }” is not a network address.
 cli-usage-language = There are no messages in “{ $word }”.
     .hint = There are: { $known }.
 cli-usage-sheet = There is no sheet “{ $word }”.
-    .hint = Write --sheet lid or --sheet postcard.
+    .hint = Write --sheet and one of: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }” is not the number of a way to mend a finding.
     .hint = lidleaf check PROGRAM lists them, such as 2.1.
 cli-usage-other = The command could not be read: { $detail }.
@@ -319,3 +405,17 @@ cli-unknown-sheet-language = The program is not published in “{ $language }”
     .hint = It is published in: { $known }.
 cli-too-many-languages = A sheet takes one to four languages, not { $count }.
     .hint = Name them with --languages en,es
+cli-usage-size = “{ $word }” is not a size.
+    .hint = Write a name, such as a4 or letter, or width, height and unit: 8x12in
+cli-usage-length = “{ $word }” is not a length.
+    .hint = Write a number and its unit: 6mm, 0.25in
+cli-usage-fold = “{ $word }” is not a way to fold.
+    .hint = Write --fold half or --fold thirds.
+cli-usage-qr-level = “{ $word }” is not a level of error correction.
+    .hint = Write M, Q or H.
+cli-usage-up = “{ $word }” is not a number of sheets.
+    .hint = Write a whole number: --up 4
+cli-unknown-sheet-item = There is no item “{ $item }”.
+    .hint = Name it by its id, as lidleaf answer --json shows it.
+cli-nothing-against = Nothing says that “{ $item }” stays out.
+    .hint = A sticker warns: name a thing that is refused, or a hazard.

@@ -3,8 +3,6 @@
 ## The print screen
 
 print-sheet = Sheet
-sheet-lid = Cart-lid label, 7 × 9 in
-sheet-postcard = Postcard mailer, 9 × 6 in
 print-zone = For one zone only
 print-language = Language { $number }
 print-make = Make the sheet
@@ -120,6 +118,7 @@ sheet-text-notice = Print notice
 sheet-text-edition = Edition
 sheet-text-job-name = Name of the job
 sheet-text-slug = Line outside the sheet
+sheet-text-stock = Stock
 # $line may be empty.
 sheet-text-return-address = Return address { $line }
 sheet-text-indicia = Postage mark { $line }
@@ -131,7 +130,125 @@ drawn-picture = a picture
 drawn-area = an area of ink
 sheet-cart-lid = cart-lid label
 sheet-postcard-mailer = postcard mailer
+sheet-round-sticker = round sticker
+sheet-enclosure-sign = sign at shared containers
 # What a color profile is for.
 profile-class-mntr = a display
 profile-class-scnr = a scanner or camera
 profile-class-other = another use
+
+preflight-size-zero = The sheet is { $width } × { $height } mm. Both sides must be longer than nothing: type the finished size again.
+preflight-size-fixed = The sheet is { $width } × { $height } mm, but this one is made in these sizes only: { $names }.
+preflight-size-out-of-range = The sheet is { $width } × { $height } mm. Type sides from { $least } to { $most } mm, with their unit.
+preflight-size-too-narrow = The sheet is { $width } × { $height } mm. One side may be at most { $most } times the other.
+preflight-size-not-round = A round label is as wide as it is high, not { $width } × { $height } mm. Type its diameter.
+preflight-postal-size = The post takes no card, letter or flat of { $width } × { $height } mm. A letter is 127 to 292 mm long, 89 to 156 mm high, and 1.3 to 2.5 times as long as high; a flat is at most 381 × 305 mm.
+preflight-corner-radius = The corners’ radius is { $radius } mm. Give one from 0 to { $most } mm.
+preflight-stock-thickness = The stock is { $thickness } mm thick, which no paper or label film is. Look at what the print shop sent.
+preflight-one-message = A round label bears one message, not { $lines }. Choose one thing.
+preflight-press-size = The press sheet is { $width } × { $height } mm. Type sides from { $least } to { $most } mm, with their unit.
+preflight-press-gutter = The gutter is { $gutter } mm. Two bleeds need { $least } mm between the sheets.
+preflight-press-too-small = No sheet fits on a press sheet of { $width } × { $height } mm with its bleed and marks. Choose a larger one.
+preflight-press-up = { $up } were asked for on a press sheet that holds { $most }. Ask for 1 to { $most }.
+preflight-on-a-fold = Within { $distance } mm of a fold: { $what }. Shorten the texts.
+preflight-postal-thickness = The finished piece is { $thickness } mm thick. The post wants { $least } to { $most } mm: choose another stock.
+preflight-ticket-too-long = The job ticket is too long at “{ $place }”. Shorten what was typed there.
+
+## Preflight of further sheets: what is right, and what somebody should look at
+
+preflight-imposed = { $up } on a press sheet of { $width } × { $height } mm: { $across } across, { $down } down.
+preflight-folds-clear = Folds: { $count }. Nothing is printed within { $distance } mm of them.
+preflight-postal-class =
+    { $class ->
+        [card] Mailed as a card: { $length } × { $height } mm.
+        [folded] Mailed as a folded self-mailer: { $length } × { $height } mm when folded.
+        [flat] Mailed as a flat: { $length } × { $height } mm.
+       *[letter] Mailed as a letter: { $length } × { $height } mm.
+    }
+preflight-postal-thickness-unknown = Nobody has said how thick the stock is. The post wants { $least } to { $most } mm for the finished piece: ask the print shop.
+preflight-sign-letters = The title’s capitals are { $height } mm high, enough to be read from { $distance } mm.
+preflight-sign-letters-small = The title’s capitals are { $height } mm high. Accessible signs read from { $distance } mm ask for { $least } mm: shorten the texts or take a larger sign.
+preflight-die-line = The die’s line is in a spot color of its own, “Dieline”, and on no printed plate.
+
+## The choices of the print screen
+
+sheet-lid = Cart-lid label
+sheet-sticker = Round sticker, one message
+sheet-sign = Sign at shared containers
+sheet-postcard = Postcard mailer
+sheet-self-mailer = Folded self-mailer
+sheet-handout = Handout
+print-size = Finished size
+print-size-usual = The usual one
+print-size-typed = Typed below
+print-typed-size = Size with its unit, such as 8 x 12 in; for a round one 115 mm
+print-size-unread = “{ $text }” is not a size. Write width, height and unit: 8 x 12 in
+print-corner = Corner radius, in mm
+print-fold = Fold
+print-fold-half = Once, across the middle
+print-fold-thirds = Twice, like a letter
+print-die-line = Draw the die’s line in a spot color
+print-printers-mark = Keep room for the printer’s mark
+print-more = More for the print shop
+print-stock = Stock
+print-thickness = Stock thickness, in mm
+print-distance = Read from how far, in mm
+print-qr-level = QR code: damage it bears
+print-qr-most = The most that makes it no larger
+print-qr-medium = 15 % (M)
+print-qr-quartile = 25 % (Q)
+print-qr-high = 30 % (H)
+print-item = One item
+print-press = Several on a press sheet
+print-press-none = One a page
+print-work-and-turn = Work and turn
+print-no-item = There is no item “{ $item }”. Choose one from the list.
+print-nothing-against = Nothing says that “{ $item }” stays out. Choose a thing that does, or a hazard.
+print-ticket = Download the job ticket
+print-number-unread = “{ $text }” is not a number of millimetres.
+
+## The job ticket: what the print shop has to know, one page
+
+ticket-title = Job ticket
+ticket-sheet = Sheet
+ticket-files = Files
+ticket-file =
+    { $pages ->
+        [one] { $file }: { $pages } page
+       *[other] { $file }: { $pages } pages
+    }
+ticket-quantity = Quantity
+ticket-copies =
+    { $copies ->
+        [one] { $languages }: { $copies } copy
+       *[other] { $languages }: { $copies } copies
+    }
+ticket-copies-unsaid = { $languages }: number of copies to be agreed
+ticket-trim = Finished size
+# Width and height in millimetres, then the same in inches.
+ticket-size = { $width } × { $height } mm ({ $across } × { $down } in)
+ticket-bleed = Bleed, on every side
+ticket-mm = { $length } mm
+ticket-corners = Corners
+ticket-round = Cut as a circle
+ticket-radius = Rounded, radius { $radius } mm
+ticket-square = Square
+ticket-die = Die’s line in the spot color “Dieline”, overprinting: do not print it
+ticket-folds = Folds
+ticket-fold = Across, { $at } mm below the upper edge of the flat sheet
+ticket-fold-order = The address panel is outside. Its lower edge is a fold; the piece opens at its upper edge and is tabbed there.
+ticket-colours = Colors
+ticket-colours-one = 4/0: cyan, magenta, yellow, black on one side
+ticket-colours-two = 4/4: cyan, magenta, yellow, black on both sides
+ticket-colours-note = PDF/X-4; black text overprints; total ink at most { $limit } %
+ticket-stock = Stock
+ticket-stock-unsaid = To be agreed
+ticket-thickness = Thickness { $thickness } mm
+ticket-thickness-unsaid = Thickness to be confirmed
+ticket-press = Press sheet
+ticket-work-and-turn = Work and turn: the back is on the same plate
+ticket-mark = Printer’s mark
+ticket-mark-room = Room of 19 × 6 mm is kept in the small print
+ticket-edition = Edition
+ticket-date = Date of the job
+ticket-contact = Questions to

@@ -42,3 +42,10 @@ sheet-picture-alt = Picture: { $item }
 sheet-caution-alt = Warning sign
 sheet-code-alt = QR code that opens the guide
 sheet-link-alt = Open the guide in a browser
+
+# A thing alone on a round label, where no heading says that it stays out: "Not in here: plastic bags".
+sheet-not-here = Not in here: { $thing }
+# Over a list of places, each with its address.
+sheet-heading-places = Where to take it
+# Between a place's name, its address and its telephone number. The quotation marks keep the space.
+sheet-place-between = {", "}

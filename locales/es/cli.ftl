@@ -9,6 +9,7 @@ cli-help =
       check PROGRAM          muestra lo que está mal en un programa
       answer PROGRAM ITEM    responde sobre un objeto como respondería a un residente
       print PROGRAM          hace una etiqueta de tapa o una postal en PDF para imprenta
+      batch PROGRAM…         hace muchas hojas de muchos programas de una vez
       publish [PROGRAM]      escribe la guía como carpeta para cualquier servidor web
       serve FOLDER           muestra una carpeta publicada en una dirección de este equipo
       compare BEFORE AFTER   muestra cada respuesta que cambia de un programa a otro
@@ -24,6 +25,7 @@ cli-help =
       3  falta un archivo, o no es lo que debería ser
       4  no se pudo escribir un archivo, o no se pudo abrir una dirección
       5  el objeto, la zona o la corriente que se pide no existe
+      6  detenido a petición; lo terminado se conserva
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -43,25 +45,73 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        una etiqueta para la tapa del carrito, 7 x 9 in
-      --sheet postcard   una postal de dos caras, 9 x 6 in
+      --sheet lid        una etiqueta para la tapa del carrito
+      --sheet sticker    una etiqueta redonda con un mensaje
+      --sheet sign       un letrero para contenedores compartidos, que se lee de más lejos
+      --sheet postcard   una tarjeta para correo, dos caras
+      --sheet self-mailer  una hoja carta o A4 que se dobla y se envía
+      --sheet handout    una hoja carta o A4 para entregar, una cara o dos
       --stream STREAM    la corriente de la que trata
       --zone ZONE        solo para una zona de servicio
       --languages en,es  en estos idiomas, de uno a cuatro
       --out PLACE        una carpeta, o el nombre de un archivo
       --date YYYY-MM-DD  la fecha del trabajo
       --register         anotar la hoja en el registro de hojas impresas del programa
-      --copies N         cuántos ejemplares, para el registro
+      --copies N         cuántos ejemplares, para el registro y la orden de trabajo; o en=400,es=200
       --printed YYYY-MM-DD  el día de impresión, para el registro; si no, la fecha del trabajo
+      --size SIZE        el tamaño final: 8x12in, a4, "200 x 300 mm", o un diámetro, 115mm
+      --corner 6mm       el radio de las esquinas; 0 si son rectas
+      --fold half        cómo se dobla la hoja para correo: half (en dos) o thirds (en tres)
+      --item ITEM        el artículo del que trata la etiqueta redonda; el código lo abre
+      --distance 2m      desde dónde se lee; fija la letra más pequeña
+      --qr-level H       el daño que debe soportar el código: M, Q o H
+      --die-line         dibujar la línea de corte de la etiqueta, en tinta directa
+      --printers-mark    dejar sitio para la marca del impresor
+      --stock NAME       en qué se imprime, para la orden de trabajo
+      --thickness 0.3mm  qué grosor tiene; el correo quiere saberlo
+      --no-places        sin la lista de lugares
+      --press 13x19in    varias en un pliego: 11x17in, 12x18in, 13x19in, sra3, o escrito
+      --gutter 8mm       el espacio entre ellas
+      --up N             cuántas como mucho
+      --work-and-turn    cara y dorso en una plancha
+      --alone            un archivo por idioma, no uno para todos
+      --no-ticket        sin la orden de trabajo
       --for press        un archivo para una imprenta (PDF/X-4); es lo que se hace si no se pide otro
       --for web          un archivo para leer en pantalla y en voz alta (PDF/UA-1), sin marcas ni sangrado
       --profile FILE     el perfil de salida CMYK (.icc) que envió la imprenta
       --ink-limit N      la máxima tinta que admite su papel, en porcentaje: 300 si no se indica
 
-    Hace una hoja en uno a cuatro idiomas como PDF para imprenta y muestra lo que halló la revisión
-    previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
+    Hace una hoja en uno a cuatro idiomas como PDF para imprenta, con una orden de trabajo en un
+    archivo propio, y muestra lo que halló la revisión previa. Si hay un error no se escribe nada. El mismo programa y la misma fecha dan los mismos
     bytes. Si no se indican, la corriente es la de reciclaje, los idiomas son los tres primeros
     del programa, la carpeta es la actual y la fecha es hoy.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   estas hojas, o all (todas)
+      --stream STREAMS       las corrientes de que tratan, o all (todas)
+      --zone ZONE            para una sola zona de servicio
+      --languages SET        un grupo de idiomas; se repite por cada grupo
+          en                 en un idioma
+          en,es              en estos juntos
+          each               en cada idioma de un programa por separado
+          together           en los tres primeros idiomas de un programa en una hoja
+      --out FOLDER           la carpeta que se llena; dentro, una carpeta para cada programa
+      --date YYYY-MM-DD      la fecha de los trabajos
+      --hands N              cuántas hojas se hacen a la vez; si no, tantas como núcleos
+      --again                hacer también lo que ya está hecho
+      --for press        archivos para una imprenta (PDF/X-4), como sin --for
+      --for web          archivos para leer en pantalla y en voz alta (PDF/UA-1)
+      --profile FILE, --ink-limit N  la condición de la imprenta, como en print
+
+    Hace cada hoja pedida de cada programa. La carpeta guarda en batch.json de qué se hizo cada
+    archivo: otra vez se hace solo lo que falta o saldría distinto. La fecha cuenta; sin --date es
+    la de hoy, y mañana todo se hace de nuevo.
+
+    Una hoja que falla no detiene las demás; al final se dice por qué falló cada una y qué hacer.
+    Cada archivo se escribe entero o no se escribe. Ctrl-C termina en orden: se acaban las hojas
+    empezadas, y la misma orden sigue después. Termina con el código 1 si algo falló. En JSON:
+    «lidleaf-batch-report» (made, skipped, failed con why y next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -187,6 +237,36 @@ cli-preflight-errors =
        *[other] Revisión previa: { $count } errores. No se escribió ningún archivo.
     }
 
+## Muchas hojas de una vez
+
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = hecha
+cli-batch-kept = sin cambios
+cli-batch-failed = fallida
+cli-batch-failed-one = Falló: { $what }
+cli-batch-summary = { $folder }: hechas { $made }, sin cambios { $kept }, fallidas { $failed }, de { $programs ->
+        [one] { $programs } programa.
+       *[other] { $programs } programas.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } hoja hecha tiene avisos: lidleaf print los muestra.
+       *[other] { $count } hojas hechas tienen avisos: lidleaf print los muestra.
+    }
+cli-batch-stopped = Detenido antes de acabar. La misma orden sigue desde aquí.
+cli-batch-notes-lost = Las notas de batch.json no sirven, así que todo se hizo de nuevo.
+cli-batch-next-preflight = Corrija el programa, o pida menos idiomas en esta hoja, y repita la misma orden.
+cli-batch-crashed = No se pudo hacer la hoja por un error de este programa informático.
+cli-batch-next-crashed = Guarde el mensaje de arriba y el archivo del programa, e informe de los dos.
+cli-batch-program-errors = El programa { $file } tiene errores ({ $count }) y no se hizo ninguna hoja de él.
+    .hint = lidleaf check los muestra y dice qué hacer.
+cli-batch-same-id = Estos archivos tienen el mismo identificador, «{ $id }», y sus hojas se llamarían igual: { $files }.
+    .hint = Imprímalos en carpetas distintas.
+cli-batch-busy = Otra ejecución está llenando la carpeta { $file }.
+    .hint = Espere a que termine, o indique otra carpeta con --out.
+cli-batch-no-shop = No sirven los tipos de letra o el perfil de imprenta que vienen con el programa: { $detail }
+    .hint = Instale el programa de nuevo.
+
 ## Comparación
 
 cli-compare-same = Los dos programas responden lo mismo sobre todos los objetos.
@@ -226,13 +306,15 @@ cli-usage-fact = «{ $word }» no es un dato y su valor.
 cli-usage-date = «{ $word }» no es un día.
     .hint = Escriba año, mes y día: 2027-01-31
 cli-usage-copies = «{ $word }» no es un número de ejemplares.
-    .hint = Escriba un número entero: --copies 400
+    .hint = Escriba un número entero, --copies 400, o uno por idioma, --copies en=400,es=200
 cli-usage-for = «{ $word }» no es un uso de una hoja.
     .hint = Escriba --for press, para una imprenta, o --for web, para leer en pantalla y en voz alta.
 cli-usage-ink-limit = «{ $word }» no es un límite de tinta.
     .hint = Escriba la suma de las cuatro planchas en porcentaje: --ink-limit 280
 cli-usage-press-only = { $option } trata de una imprenta, y --for web no hace archivo para imprenta.
     .hint = Quite una de las dos.
+cli-usage-hands = «{ $word }» no es un número de hojas a la vez.
+    .hint = Escriba un número entero desde 1: --hands 4
 cli-usage-port = «{ $word }» no es un puerto.
     .hint = Escriba un número de 0 a 65535; 0 toma cualquiera que esté libre.
 cli-usage-address = «{ $word }» no es una dirección de red.
@@ -240,7 +322,7 @@ cli-usage-address = «{ $word }» no es una dirección de red.
 cli-usage-language = No hay mensajes en «{ $word }».
     .hint = Los hay en: { $known }.
 cli-usage-sheet = No existe la hoja «{ $word }».
-    .hint = Escriba --sheet lid o --sheet postcard.
+    .hint = Escriba --sheet y uno de estos: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = «{ $word }» no es el número de una manera de corregir algo.
     .hint = lidleaf check PROGRAM las muestra, por ejemplo 2.1.
 cli-usage-other = No se pudo leer la orden: { $detail }.
@@ -304,3 +386,17 @@ cli-unknown-sheet-language = El programa no se publica en «{ $language }».
     .hint = Se publica en: { $known }.
 cli-too-many-languages = Una hoja lleva de uno a cuatro idiomas, no { $count }.
     .hint = Indíquelos con --languages en,es
+cli-usage-size = «{ $word }» no es un tamaño.
+    .hint = Escriba un nombre, como a4 o letter, o ancho, alto y unidad: 8x12in
+cli-usage-length = «{ $word }» no es una longitud.
+    .hint = Escriba un número y su unidad: 6mm, 0.25in
+cli-usage-fold = «{ $word }» no es una manera de doblar.
+    .hint = Escriba --fold half o --fold thirds.
+cli-usage-qr-level = «{ $word }» no es un nivel de corrección de errores.
+    .hint = Escriba M, Q o H.
+cli-usage-up = «{ $word }» no es un número de hojas.
+    .hint = Escriba un número entero: --up 4
+cli-unknown-sheet-item = No existe el artículo «{ $item }».
+    .hint = Indíquelo por su id, como lo muestra lidleaf answer --json.
+cli-nothing-against = Nada dice que «{ $item }» quede fuera.
+    .hint = La etiqueta redonda advierte: indique algo que se rechaza, o un peligro.

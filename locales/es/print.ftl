@@ -3,8 +3,6 @@
 ## The print screen
 
 print-sheet = Hoja
-sheet-lid = Etiqueta para la tapa, 7 × 9 pulgadas
-sheet-postcard = Postal para correo, 9 × 6 pulgadas
 print-zone = Solo para una zona
 print-language = Idioma { $number }
 print-make = Hacer la hoja
@@ -120,6 +118,7 @@ sheet-text-notice = Aviso de impresión
 sheet-text-edition = Edición
 sheet-text-job-name = Nombre del trabajo
 sheet-text-slug = Línea fuera de la hoja
+sheet-text-stock = Papel
 # $line may be empty.
 sheet-text-return-address = Remitente { $line }
 sheet-text-indicia = Marca de franqueo { $line }
@@ -131,7 +130,126 @@ drawn-picture = un dibujo
 drawn-area = una zona de tinta
 sheet-cart-lid = etiqueta para la tapa
 sheet-postcard-mailer = postal para correo
+sheet-round-sticker = etiqueta redonda
+sheet-enclosure-sign = letrero para contenedores compartidos
 # What a color profile is for.
 profile-class-mntr = una pantalla
 profile-class-scnr = un escáner o una cámara
 profile-class-other = otro uso
+
+preflight-size-zero = La hoja mide { $width } × { $height } mm. Ambos lados deben medir más que nada: escriba otra vez el tamaño final.
+preflight-size-fixed = La hoja mide { $width } × { $height } mm, pero esta solo se hace en estos tamaños: { $names }.
+preflight-size-out-of-range = La hoja mide { $width } × { $height } mm. Escriba lados de { $least } a { $most } mm, con su unidad.
+preflight-size-too-narrow = La hoja mide { $width } × { $height } mm. Un lado puede medir como mucho { $most } veces el otro.
+preflight-size-not-round = Una etiqueta redonda es tan ancha como alta, no de { $width } × { $height } mm. Escriba su diámetro.
+preflight-postal-size = El correo no acepta tarjetas, cartas ni sobres planos de { $width } × { $height } mm. Una carta mide de 127 a 292 mm de largo, de 89 a 156 mm de alto, y es de 1.3 a 2.5 veces más larga que alta; un sobre plano mide como mucho 381 × 305 mm.
+preflight-corner-radius = El radio de las esquinas es de { $radius } mm. Indique uno de 0 a { $most } mm.
+preflight-stock-thickness = El papel tiene { $thickness } mm de grosor, y ningún papel ni vinilo es así. Mire lo que envió la imprenta.
+preflight-one-message = Una etiqueta redonda lleva un mensaje, no { $lines }. Elija una sola cosa.
+preflight-press-size = El pliego mide { $width } × { $height } mm. Escriba lados de { $least } a { $most } mm, con su unidad.
+preflight-press-gutter = El espacio entre hojas es de { $gutter } mm. Dos sangrados necesitan { $least } mm.
+preflight-press-too-small = En un pliego de { $width } × { $height } mm no cabe ninguna hoja con su sangrado y sus marcas. Elija uno mayor.
+preflight-press-up = Se pidieron { $up } en un pliego en el que caben { $most }. Pida de 1 a { $most }.
+preflight-on-a-fold = A menos de { $distance } mm de un doblez: { $what }. Acorte los textos.
+preflight-postal-thickness = La pieza terminada tiene { $thickness } mm de grosor. El correo pide de { $least } a { $most } mm: elija otro papel.
+preflight-ticket-too-long = La orden de trabajo es demasiado larga en “{ $place }”. Acorte lo que se escribió ahí.
+
+## Preflight of further sheets: what is right, and what somebody should look at
+
+preflight-imposed = { $up } en un pliego de { $width } × { $height } mm: { $across } a lo ancho, { $down } a lo alto.
+preflight-folds-clear = Dobleces: { $count }. Nada impreso a menos de { $distance } mm de ellos.
+preflight-postal-class =
+    { $class ->
+        [card] Se envía como tarjeta: { $length } × { $height } mm.
+        [folded] Se envía doblada, sin sobre: { $length } × { $height } mm ya doblada.
+        [flat] Se envía como sobre plano: { $length } × { $height } mm.
+       *[letter] Se envía como carta: { $length } × { $height } mm.
+    }
+preflight-postal-thickness-unknown = Nadie ha dicho qué grosor tiene el papel. El correo pide de { $least } a { $most } mm para la pieza terminada: pregunte a la imprenta.
+preflight-sign-letters = Las mayúsculas del título miden { $height } mm; se leen desde { $distance } mm.
+preflight-sign-letters-small = Las mayúsculas del título miden { $height } mm. Los letreros accesibles leídos desde { $distance } mm piden { $least } mm: acorte los textos o use un letrero mayor.
+preflight-die-line = La línea de troquel va en su propia tinta directa, “Dieline”, y en ninguna plancha impresa.
+
+## The choices of the print screen
+
+sheet-lid = Etiqueta para la tapa
+sheet-sticker = Etiqueta redonda, un mensaje
+sheet-sign = Letrero para contenedores compartidos
+sheet-postcard = Postal para correo
+sheet-self-mailer = Hoja doblada para correo
+sheet-handout = Hoja para entregar
+print-size = Tamaño final
+print-size-usual = El usual
+print-size-typed = Escrito abajo
+print-typed-size = Tamaño con su unidad, como 8 x 12 in; si es redonda, 115 mm
+print-size-unread = “{ $text }” no es un tamaño. Escriba ancho, alto y unidad: 8 x 12 in
+print-corner = Radio de las esquinas, en mm
+print-fold = Doblez
+print-fold-half = Uno, por la mitad
+print-fold-thirds = Dos, como una carta
+print-die-line = Dibujar la línea de troquel en tinta directa
+print-printers-mark = Dejar sitio para la marca del impresor
+print-more = Más para la imprenta
+print-stock = Papel
+print-thickness = Grosor del papel, en mm
+print-distance = Se lee desde, en mm
+print-qr-level = Código QR: daño que soporta
+print-qr-most = El mayor que no lo agranda
+print-qr-medium = 15 % (M)
+print-qr-quartile = 25 % (Q)
+print-qr-high = 30 % (H)
+print-item = Un artículo
+print-press = Varias en un pliego
+print-press-none = Una por página
+print-work-and-turn = Blanco y vuelta en el mismo pliego
+print-no-item = No existe el artículo “{ $item }”. Elija uno de la lista.
+print-nothing-against = Nada dice que “{ $item }” quede fuera. Elija algo que sí, o un peligro.
+print-ticket = Descargar la orden de trabajo
+print-number-unread = “{ $text }” no es un número de milímetros.
+
+## The job ticket: what the print shop has to know, one page
+
+ticket-title = Orden de trabajo
+ticket-sheet = Hoja
+ticket-files = Archivos
+ticket-file =
+    { $pages ->
+        [one] { $file }: { $pages } página
+        [many] { $file }: { $pages } de páginas
+       *[other] { $file }: { $pages } páginas
+    }
+ticket-quantity = Cantidad
+ticket-copies =
+    { $copies ->
+        [one] { $languages }: { $copies } ejemplar
+        [many] { $languages }: { $copies } de ejemplares
+       *[other] { $languages }: { $copies } ejemplares
+    }
+ticket-copies-unsaid = { $languages }: número de ejemplares por acordar
+ticket-trim = Tamaño final
+ticket-size = { $width } × { $height } mm ({ $across } × { $down } in)
+ticket-bleed = Sangrado, en cada lado
+ticket-mm = { $length } mm
+ticket-corners = Esquinas
+ticket-round = Corte en círculo
+ticket-radius = Redondeadas, radio de { $radius } mm
+ticket-square = Rectas
+ticket-die = Línea de troquel en la tinta directa “Dieline”, sobreimpresa: no imprimirla
+ticket-folds = Dobleces
+ticket-fold = A lo ancho, a { $at } mm del borde superior de la hoja abierta
+ticket-fold-order = La cara de la dirección queda fuera. Su borde inferior es un doblez; la pieza se abre por el borde superior y ahí se cierra con sellos.
+ticket-colours = Colores
+ticket-colours-one = 4/0: cian, magenta, amarillo y negro por una cara
+ticket-colours-two = 4/4: cian, magenta, amarillo y negro por ambas caras
+ticket-colours-note = PDF/X-4; el texto negro se sobreimprime; tinta total de { $limit } % como mucho
+ticket-stock = Papel
+ticket-stock-unsaid = Por acordar
+ticket-thickness = Grosor de { $thickness } mm
+ticket-thickness-unsaid = Grosor por confirmar
+ticket-press = Pliego
+ticket-work-and-turn = Blanco y vuelta: el dorso está en la misma plancha
+ticket-mark = Marca del impresor
+ticket-mark-room = Se deja un espacio de 19 × 6 mm en la letra pequeña
+ticket-edition = Edición
+ticket-date = Fecha del trabajo
+ticket-contact = Preguntas a

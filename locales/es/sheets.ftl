@@ -32,3 +32,7 @@ sheet-picture-alt = Dibujo: { $item }
 sheet-caution-alt = Señal de advertencia
 sheet-code-alt = Código QR que abre la guía
 sheet-link-alt = Abrir la guía en el navegador
+
+sheet-not-here = Aquí no: { $thing }
+sheet-heading-places = Dónde llevarlo
+sheet-place-between = {", "}

@@ -9,6 +9,7 @@ cli-help =
       check PROGRAM          ilista ang mali sa isang programa
       answer PROGRAM ITEM    sagutin ang isang bagay gaya ng sa residente
       print PROGRAM          gumawa ng etiketa ng takip o postcard na PDF para sa imprenta
+      batch PROGRAM…         gumawa ng maraming piraso ng maraming programa nang sabay
       publish [PROGRAM]      isulat ang gabay bilang folder para sa anumang web host
       serve FOLDER           ipakita ang nailathalang folder sa address ng kompyuter na ito
       compare BEFORE AFTER   ilista ang bawat sagot na nagbago sa pagitan ng mga programa
@@ -24,6 +25,7 @@ cli-help =
       3  walang file, o hindi ito ang dapat
       4  hindi maisulat ang file, o hindi mabuksan ang address
       5  wala ang hinihinging bagay, lugar o stream
+      6  itinigil ayon sa hiling; itinabi ang natapos na
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -42,21 +44,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        etiketa ng takip ng cart, 7 x 9 pulgada
-      --sheet postcard   dalawang-panig na postcard, 9 x 6 pulgada
+      --sheet lid        etiketa ng takip ng cart
+      --sheet sticker    bilog na etiketa na may isang mensahe
+      --sheet sign       karatula sa pinaghahatiang lalagyan, binabasa mula sa mas malayo
+      --sheet postcard   card na ipapadala sa koreo, dalawang panig
+      --sheet self-mailer  papel na letter o A4, tinutupi at ipinapadala sa koreo
+      --sheet handout    papel na letter o A4 na ipamimigay, isa o dalawang panig
       --stream STREAM    ang stream na paksa nito
       --zone ZONE        para sa isang lugar lang
-      --languages en,es  sa mga wikang ito, isa hanggang tatlo
+      --languages en,es  sa mga wikang ito, isa hanggang apat
       --out PLACE        folder, o pangalan ng file
       --date YYYY-MM-DD  petsa ng trabaho
       --register         itala ang piraso sa talaan ng mga nakalimbag ng programa
-      --copies N         ilang kopya, para sa talaan
+      --copies N         ilang kopya, para sa talaan at job ticket; o en=400,es=200
       --printed YYYY-MM-DD  araw ng pag-print, para sa talaan; kung wala, petsa ng trabaho
+      --size SIZE        tapos na sukat: 8x12in, a4, "200 x 300 mm", o diyametro, 115mm
+      --corner 6mm       radius ng mga sulok; 0 kung hindi bilugan
+      --fold half        paraan ng pagtupi ng liham: half (kalahati), o thirds (tatlo)
+      --item ITEM        ang isang bagay na paksa ng sticker; binubuksan ito ng code
+      --distance 2m      gaano kalayo binabasa; nagtatakda ng pinakamaliit na letra
+      --qr-level H       ang sirang dapat kayanin ng code: M, Q o H
+      --die-line         iguhit ang linyang puputulan ng etiketa, sa spot color
+      --printers-mark    maglaan ng lugar para sa sariling marka ng imprenta
+      --stock NAME       kung saan ito ipi-print, para sa job ticket
+      --thickness 0.3mm  kung gaano kakapal iyon; tinatanong ng koreo
+      --no-places        alisin ang listahan ng mga lugar
+      --press 13x19in    ilan sa isang press sheet: 11x17in, 12x18in, 13x19in, sra3, o i-type
+      --gutter 8mm       ang pagitan ng mga ito
+      --up N             ilan ang pinakamarami
+      --work-and-turn    harap at likod sa isang plate
+      --alone            isang file bawat wika, hindi isa para sa lahat
+      --no-ticket        alisin ang job ticket
 
-    Gumagawa ng piraso sa isa hanggang tatlong wika bilang PDF para sa imprenta at inililista ang
-    nakita ng preflight. Kapag may mali, walang isinusulat. Parehong bytes ang gawa ng parehong
-    programa at petsa. Kung walang sinabi: recycling ang stream, unang tatlong wika ng programa,
-    kasalukuyang folder, at petsa ngayon.
+    Gumagawa ng piraso sa isa hanggang apat na wika bilang PDF para sa imprenta, may job ticket na
+    sariling file, at inililista ang nakita ng preflight. Kapag may mali, walang isinusulat.
+    Parehong bytes ang gawa ng parehong programa at petsa. Kung walang sinabi: recycling ang
+    stream, unang tatlong wika ng programa, kasalukuyang folder, at petsa ngayon.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   ang mga pirasong ito, o all para sa lahat
+      --stream STREAMS       ang mga stream na paksa, o all para sa lahat
+      --zone ZONE            para sa isang lugar lang
+      --languages SET        isang grupo ng mga wika; ulitin para sa bawat grupo
+          en                 sa isang wika
+          en,es              sa mga ito nang magkasama
+          each               sa bawat wika ng programa nang hiwalay
+          together           sa unang tatlong wika ng programa sa isang piraso
+      --out FOLDER           ang folder na pupunuin; may sariling folder dito ang bawat programa
+      --date YYYY-MM-DD      petsa ng mga trabaho
+      --hands N              ilang piraso ang sabay na ginagawa; kung wala, kasindami ng mga core
+      --again                gawin ulit pati ang nagawa na
+
+    Ginagawa ang bawat hinihinging piraso ng bawat programa. Nakatala sa batch.json ng folder kung
+    saan ginawa ang bawat file: sa ikalawang takbo, ang kulang o maiiba lang ang gagawin. Kasama
+    rito ang petsa; kung walang --date, ngayon ito, at bukas ay gagawin ulit ang lahat.
+
+    Hindi pinipigil ng isang pirasong hindi nagawa ang iba; sa dulo, sinasabi kung bakit at ano ang
+    gagawin. Buong isinusulat ang bawat file o hindi na. Maayos ang tigil sa Ctrl-C: tinatapos ang
+    mga nasimulan, at nagpapatuloy ang parehong utos mamaya. Exit code 1 kapag may hindi nagawa.
+    Bilang JSON: “lidleaf-batch-report” (made, skipped, failed na may why at next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -166,6 +213,8 @@ cli-question-cannot-tell = Hindi ko masabi
 ## Mga piraso
 
 cli-sheet-shortened = pinaikling linya: tamang lugar ang turo ng “{ $item }” lang sa { $percent } ng mga kaso
+cli-sheet-left-out = inalis dahil hindi kasya: { $items }
+cli-sheet-hazards-in-brief = hindi nagkasya ang mga lugar na tumatanggap ng panganib; itinuturo ito ng code at telepono sa piraso
 cli-registered = Naitala sa talaan ng { $file } bilang “{ $id }”.
 cli-preflight-pass = Preflight: walang aayusin.
 cli-preflight-warnings =
@@ -178,6 +227,33 @@ cli-preflight-errors =
         [one] Preflight: { $count } mali. Walang file na isinulat.
        *[other] Preflight: { $count } na mali. Walang file na isinulat.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = nagawa
+cli-batch-kept = walang nagbago
+cli-batch-failed = hindi nagawa
+cli-batch-failed-one = Hindi nagawa: { $what }
+cli-batch-summary = { $folder }: { $made } ang nagawa, { $kept } ang walang nagbago, { $failed } ang hindi nagawa, mula sa { $programs ->
+        [one] { $programs } programa.
+       *[other] { $programs } na programa.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] May babala ang { $count } nagawang piraso: ipinapakita ng lidleaf print.
+       *[other] May babala ang { $count } na nagawang piraso: ipinapakita ng lidleaf print.
+    }
+cli-batch-stopped = Itinigil bago natapos ang lahat. Magpapatuloy mula rito ang parehong utos.
+cli-batch-notes-lost = Hindi nagamit ang mga tala sa batch.json, kaya ginawa ulit ang lahat.
+cli-batch-next-preflight = Ayusin ang programa, o humingi ng mas kaunting wika sa pirasong ito, at patakbuhin ulit ang parehong utos.
+cli-batch-crashed = Hindi nagawa ang piraso dahil sa mali sa mismong lidleaf.
+cli-batch-next-crashed = Itabi ang mensahe sa itaas at ang file ng programa, at iulat ang dalawa.
+cli-batch-program-errors = May mga mali ang programang { $file } ({ $count }), at walang pirasong ginawa mula rito.
+    .hint = Inililista ng lidleaf check ang mga ito at ang gagawin.
+cli-batch-same-id = Pareho ang id ng mga file na ito, “{ $id }”, kaya magkakapareho ang pangalan ng mga piraso: { $files }.
+    .hint = I-print ang mga ito sa magkakaibang folder.
+cli-batch-busy = May ibang takbo na pumupuno sa folder na { $file }.
+    .hint = Hintaying matapos iyon, o sumulat ng ibang folder sa --out.
+cli-batch-no-shop = Hindi magamit ang mga font o color profile na kasama ng lidleaf: { $detail }
+    .hint = I-install ulit ang lidleaf.
 
 ## Paghahambing
 
@@ -218,7 +294,15 @@ cli-usage-fact = Hindi katangian at sagot ang “{ $word }”.
 cli-usage-date = Hindi araw ang “{ $word }”.
     .hint = Isulat ang taon, buwan at araw: 2027-01-31
 cli-usage-copies = Hindi bilang ng kopya ang “{ $word }”.
-    .hint = Sumulat ng buong numero: --copies 400
+    .hint = Sumulat ng buong numero, --copies 400, o isa bawat wika, --copies en=400,es=200
+cli-usage-for = Hindi gamit ng piraso ang “{ $word }”.
+    .hint = Isulat ang --for press para sa imprenta, o --for web para basahin sa screen at pakinggan.
+cli-usage-ink-limit = Hindi hangganan ng tinta ang “{ $word }”.
+    .hint = Isulat ang kabuuan ng apat na plate sa porsiyento: --ink-limit 280
+cli-usage-press-only = Para sa imprenta ang { $option }, at walang file na pang-imprenta ang --for web.
+    .hint = Alisin ang isa sa dalawa.
+cli-usage-hands = Hindi bilang ng pirasong sabay na ginagawa ang “{ $word }”.
+    .hint = Sumulat ng buong numero mula 1: --hands 4
 cli-usage-port = Hindi port ang “{ $word }”.
     .hint = Sumulat ng numero mula 0 hanggang 65535; anumang bakante ang 0.
 cli-usage-address = Hindi network address ang “{ $word }”.
@@ -226,7 +310,7 @@ cli-usage-address = Hindi network address ang “{ $word }”.
 cli-usage-language = Walang mensahe sa “{ $word }”.
     .hint = Mayroon sa: { $known }.
 cli-usage-sheet = Walang pirasong “{ $word }”.
-    .hint = Isulat ang --sheet lid o --sheet postcard.
+    .hint = Isulat ang --sheet at isa sa: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = Hindi numero ng paraan ng pag-ayos ang “{ $word }”.
     .hint = Inililista ito ng lidleaf check PROGRAM, tulad ng 2.1.
 cli-usage-other = Hindi mabasa ang utos: { $detail }.
@@ -288,5 +372,19 @@ cli-unknown-stream = Walang stream na “{ $stream }”.
     .hint = Ang mga stream: { $known }.
 cli-unknown-sheet-language = Hindi inilalathala ang programa sa “{ $language }”.
     .hint = Inilalathala sa: { $known }.
-cli-too-many-languages = Isa hanggang tatlong wika ang piraso, hindi { $count }.
+cli-too-many-languages = Isa hanggang apat na wika ang piraso, hindi { $count }.
     .hint = Isulat sa --languages en,es
+cli-usage-size = Hindi sukat ang “{ $word }”.
+    .hint = Sumulat ng pangalan, tulad ng a4 o letter, o lapad, taas at unit: 8x12in
+cli-usage-length = Hindi haba ang “{ $word }”.
+    .hint = Sumulat ng numero at unit: 6mm, 0.25in
+cli-usage-fold = Hindi paraan ng pagtupi ang “{ $word }”.
+    .hint = Isulat ang --fold half o --fold thirds.
+cli-usage-qr-level = Hindi antas ng pagtutuwid ng mali ang “{ $word }”.
+    .hint = Isulat ang M, Q o H.
+cli-usage-up = Hindi bilang ng piraso ang “{ $word }”.
+    .hint = Sumulat ng buong numero: --up 4
+cli-unknown-sheet-item = Walang bagay na “{ $item }”.
+    .hint = Isulat ang id nito, gaya ng ipinapakita ng lidleaf answer --json.
+cli-nothing-against = Walang nagsasabing bawal dito ang “{ $item }”.
+    .hint = Nagbababala ang sticker: isulat ang bagay na hindi tinatanggap, o isang panganib.

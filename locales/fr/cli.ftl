@@ -10,6 +10,7 @@ cli-help =
       check PROGRAMME        liste ce qui ne va pas dans un programme
       answer PROGRAMME OBJET répond sur un objet comme à un résident
       print PROGRAMME        fait une étiquette de couvercle ou une carte postale en PDF
+      batch PROGRAMME…       fait beaucoup de feuilles de beaucoup de programmes à la fois
       publish [PROGRAMME]    écrit le guide dans un dossier pour tout hébergeur
       serve DOSSIER          montre un dossier publié à une adresse de cet ordinateur
       compare AVANT APRÈS    liste chaque réponse qui change d’un programme à l’autre
@@ -25,6 +26,7 @@ cli-help =
       3  un fichier manque, ou n’est pas ce qu’il devrait être
       4  un fichier n’a pas pu être écrit, ou une adresse n’a pas pu être ouverte
       5  l’objet, la zone ou le flux demandé n’y est pas
+      6  arrêté sur demande ; ce qui était fini est gardé
 cli-help-check =
     lidleaf check PROGRAMME [--catalog FICHIER] [--fix NUMÉRO --out FICHIER]
 
@@ -44,21 +46,68 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAMME --sheet FEUILLE [OPTIONS]
 
-      --sheet lid        une étiquette pour le couvercle d’un bac, 7 x 9 po
-      --sheet postcard   une carte postale recto verso, 9 x 6 po
+      --sheet lid        une étiquette pour le couvercle d’un bac
+      --sheet sticker    une étiquette ronde avec un seul message
+      --sheet sign       un panneau pour bacs communs, lu de plus loin
+      --sheet postcard   une carte à poster, recto verso
+      --sheet self-mailer  une feuille letter ou A4, pliée et postée
+      --sheet handout    une feuille letter ou A4 à distribuer, un côté ou deux
       --stream FLUX      le flux dont elle parle
       --zone ZONE        pour une seule zone de service
-      --languages en,fr  dans ces langues, une à trois
+      --languages en,fr  dans ces langues, une à quatre
       --out LIEU         un dossier, ou le nom d’un fichier
       --date AAAA-MM-JJ  la date du travail
       --register         noter la feuille dans le registre du fichier de programme
-      --copies N         combien d’exemplaires, pour le registre
+      --copies N         combien d’exemplaires, pour le registre et la fiche ; ou en=400,fr=200
       --printed AAAA-MM-JJ  le jour d’impression, pour le registre ; sinon la date du travail
+      --size FORMAT      son format fini : 8x12in, a4, "200 x 300 mm", ou un diamètre, 115mm
+      --corner 6mm       le rayon des coins ; 0 pour des coins droits
+      --fold half        comment plier un dépliant à poster : half (un pli) ou thirds (deux)
+      --item OBJET       le seul objet dont parle un autocollant ; le code l’ouvre
+      --distance 2m      de quelle distance on lit ; cela fixe les plus petits caractères
+      --qr-level H       les dégâts que le code doit supporter : M, Q ou H
+      --die-line         dessiner le tracé de découpe d’une étiquette, en ton direct
+      --printers-mark    garder la place de la marque de l’imprimeur
+      --stock NOM        le papier sur lequel on imprime, pour la fiche de travail
+      --thickness 0.3mm  son épaisseur ; la poste veut la connaître
+      --no-places        enlever la liste des lieux
+      --press 13x19in    plusieurs par feuille de presse : 11x17in, 12x18in, 13x19in, sra3, ou autre
+      --gutter 8mm       l’espace entre elles
+      --up N             combien au plus
+      --work-and-turn    recto et verso sur la même plaque
+      --alone            un fichier par langue, pas un seul pour toutes
+      --no-ticket        ne pas faire la fiche de travail
 
-    Fait une feuille en une à trois langues, en PDF pour l’imprimeur, et liste ce que le contrôle
-    a trouvé. S’il y a une erreur, rien n’est écrit. Le même programme et la même date donnent
-    les mêmes octets. Sans indication : le flux de recyclage, les trois premières langues du
-    programme, le dossier courant et la date d’aujourd’hui.
+    Fait une feuille en une à quatre langues, en PDF pour l’imprimeur, avec une fiche de travail
+    dans un fichier à part, et liste ce que le contrôle a trouvé. S’il y a une erreur, rien n’est
+    écrit. Le même programme et la même date donnent les mêmes octets. Sans indication : le flux
+    de recyclage, les trois premières langues du programme, le dossier courant et la date
+    d’aujourd’hui.
+cli-help-batch =
+    lidleaf batch PROGRAMME… --sheet FEUILLES --out DOSSIER [OPTIONS]
+
+      --sheet lid,postcard   ces feuilles-là, ou all pour toutes
+      --stream FLUX          les flux dont elles parlent, ou all pour tous
+      --zone ZONE            pour une seule zone de service
+      --languages GROUPE     un groupe de langues ; à répéter pour chaque groupe
+          en                 dans une seule langue
+          en,fr              dans ces langues ensemble
+          each               dans chaque langue d’un programme à part
+          together           dans les trois premières langues d’un programme, sur une feuille
+      --out DOSSIER          le dossier à remplir ; chaque programme y a son propre dossier
+      --date AAAA-MM-JJ      la date des travaux
+      --hands N              combien de feuilles à la fois ; sinon autant que de cœurs
+      --again                refaire aussi ce qui est déjà fait
+
+    Fait chaque feuille demandée de chaque programme. Le dossier garde dans batch.json de quoi
+    chaque fichier a été fait : un second passage ne fait que ce qui manque ou serait différent.
+    La date en fait partie ; sans --date c’est celle d’aujourd’hui, et demain tout est refait.
+
+    Une feuille qui échoue n’arrête pas les autres ; la fin dit pourquoi et quoi faire pour
+    chacune. Chaque fichier est écrit en entier ou pas du tout. Ctrl-C arrête proprement : les
+    feuilles commencées sont finies, et la même commande reprend plus tard. Code de sortie 1 si
+    quelque chose a échoué.
+    En JSON : « lidleaf-batch-report » (made, skipped, failed avec why et next).
 cli-help-publish =
     lidleaf publish [PROGRAMME] --out DOSSIER [--app DOSSIER]
 
@@ -173,6 +222,8 @@ cli-question-cannot-tell = Je ne sais pas
 ## Sheets
 
 cli-sheet-shortened = ligne raccourcie : « { $item } » seul mène au bon endroit dans { $percent } des cas
+cli-sheet-left-out = enlevé faute de place : { $items }
+cli-sheet-hazards-in-brief = pas de place pour les lieux qui prennent les choses dangereuses ; le code et le téléphone de la feuille y mènent
 cli-registered = Noté dans le registre de { $file } comme « { $id } ».
 cli-preflight-pass = Contrôle : rien à corriger.
 cli-preflight-warnings =
@@ -187,6 +238,35 @@ cli-preflight-errors =
         [many] Contrôle : { $count } erreurs. Aucun fichier n’a été écrit.
        *[other] Contrôle : { $count } erreurs. Aucun fichier n’a été écrit.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome } : { $file }
+cli-batch-made = fait
+cli-batch-kept = inchangé
+cli-batch-failed = échec
+cli-batch-failed-one = Échec : { $what }
+cli-batch-summary = { $folder } : faits { $made }, inchangés { $kept }, échecs { $failed }, à partir de { $programs ->
+        [one] { $programs } programme.
+        [many] { $programs } programmes.
+       *[other] { $programs } programmes.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } feuille faite a des alertes : lidleaf print les montre.
+        [many] { $count } feuilles faites ont des alertes : lidleaf print les montre.
+       *[other] { $count } feuilles faites ont des alertes : lidleaf print les montre.
+    }
+cli-batch-stopped = Arrêté avant la fin. La même commande reprend d’ici.
+cli-batch-notes-lost = Les notes de batch.json n’ont pas pu servir : tout a été refait.
+cli-batch-next-preflight = Corrigez le programme, ou demandez moins de langues sur cette feuille, puis relancez la même commande.
+cli-batch-crashed = La feuille n’a pas pu être faite, à cause d’une faute dans ce logiciel.
+cli-batch-next-crashed = Gardez le message ci-dessus et le fichier de programme, et signalez les deux.
+cli-batch-program-errors = Le programme { $file } a des erreurs ({ $count }) ; aucune feuille n’en a été tirée.
+    .hint = lidleaf check les liste et dit quoi faire.
+cli-batch-same-id = Ces fichiers ont le même code, « { $id } », et leurs feuilles auraient les mêmes noms : { $files }.
+    .hint = Imprimez-les dans des dossiers différents.
+cli-batch-busy = Un autre passage remplit le dossier { $file }.
+    .hint = Attendez qu’il soit fini, ou nommez un autre dossier avec --out.
+cli-batch-no-shop = Les polices ou le profil de couleur fournis avec le logiciel ne peuvent pas servir : { $detail }
+    .hint = Installez de nouveau le logiciel.
 
 ## Comparing
 
@@ -228,7 +308,15 @@ cli-usage-fact = « { $word } » n’est pas un fait et sa valeur.
 cli-usage-date = « { $word } » n’est pas un jour.
     .hint = Écrivez l’année, le mois et le jour : 2027-01-31
 cli-usage-copies = « { $word } » n’est pas un nombre d’exemplaires.
-    .hint = Écrivez un nombre entier : --copies 400
+    .hint = Écrivez un nombre entier, --copies 400, ou un pour chaque langue, --copies en=400,fr=200
+cli-usage-for = « { $word } » n’est pas un usage d’une feuille.
+    .hint = Écrivez --for press, pour un imprimeur, ou --for web, à lire à l’écran et à voix haute.
+cli-usage-ink-limit = « { $word } » n’est pas une limite d’encre.
+    .hint = Écrivez la somme des quatre plaques en pour cent : --ink-limit 280
+cli-usage-press-only = { $option } est pour l’imprimeur, et --for web ne fait pas de fichier pour lui.
+    .hint = Enlevez l’un des deux.
+cli-usage-hands = « { $word } » n’est pas un nombre de feuilles faites à la fois.
+    .hint = Écrivez un nombre entier à partir de 1 : --hands 4
 cli-usage-port = « { $word } » n’est pas un port.
     .hint = Écrivez un nombre de 0 à 65535 ; 0 prend un port libre.
 cli-usage-address = « { $word } » n’est pas une adresse réseau.
@@ -236,7 +324,7 @@ cli-usage-address = « { $word } » n’est pas une adresse réseau.
 cli-usage-language = Il n’y a pas de messages en « { $word } ».
     .hint = Il y a : { $known }.
 cli-usage-sheet = Il n’y a pas de feuille « { $word } ».
-    .hint = Écrivez --sheet lid ou --sheet postcard.
+    .hint = Écrivez --sheet et l’un de : lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = « { $word } » n’est pas le numéro d’une façon de corriger.
     .hint = lidleaf check PROGRAMME les liste, par exemple 2.1.
 cli-usage-other = La commande est illisible : { $detail }.
@@ -298,5 +386,19 @@ cli-unknown-stream = Il n’y a pas de flux « { $stream } ».
     .hint = Les flux sont : { $known }.
 cli-unknown-sheet-language = Le programme n’est pas publié en « { $language } ».
     .hint = Il est publié en : { $known }.
-cli-too-many-languages = Une feuille prend une à trois langues, pas { $count }.
+cli-too-many-languages = Une feuille prend une à quatre langues, pas { $count }.
     .hint = Nommez-les avec --languages en,fr
+cli-usage-size = « { $word } » n’est pas un format.
+    .hint = Écrivez un nom, comme a4 ou letter, ou la largeur, la hauteur et l’unité : 8x12in
+cli-usage-length = « { $word } » n’est pas une longueur.
+    .hint = Écrivez un nombre et son unité : 6mm, 0.25in
+cli-usage-fold = « { $word } » n’est pas une façon de plier.
+    .hint = Écrivez --fold half ou --fold thirds.
+cli-usage-qr-level = « { $word } » n’est pas un niveau de correction d’erreurs.
+    .hint = Écrivez M, Q ou H.
+cli-usage-up = « { $word } » n’est pas un nombre de feuilles.
+    .hint = Écrivez un nombre entier : --up 4
+cli-unknown-sheet-item = Il n’y a pas d’objet « { $item } ».
+    .hint = Nommez-le par son code, comme lidleaf answer --json le montre.
+cli-nothing-against = Rien ne dit que « { $item } » est refusé.
+    .hint = Un autocollant avertit : nommez une chose refusée, ou un danger.

@@ -9,6 +9,7 @@ cli-help =
       check PROGRAM          दिखाए कि कार्यक्रम में क्या गलत है
       answer PROGRAM ITEM    एक चीज़ का जवाब दे, जैसे लोगों को दिया जाता है
       print PROGRAM          ढक्कन का लेबल या पोस्टकार्ड छापेखाने की PDF में बनाए
+      batch PROGRAM…         कई कार्यक्रमों के कई पन्ने एक साथ बनाए
       publish [PROGRAM]      गाइड को किसी भी वेब सर्वर के फ़ोल्डर के रूप में लिखे
       serve FOLDER           प्रकाशित फ़ोल्डर को इस कंप्यूटर के पते पर दिखाए
       compare BEFORE AFTER   दो कार्यक्रमों के बीच बदला हर जवाब दिखाए
@@ -24,6 +25,7 @@ cli-help =
       3  फ़ाइल नहीं है, या वह नहीं है जो होनी चाहिए
       4  फ़ाइल लिखी नहीं जा सकी, या पता खुल नहीं सका
       5  माँगी गई चीज़, इलाका या धारा नहीं है
+      6  कहने पर रोका गया; जो पूरा हुआ, वह रखा गया
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -42,20 +44,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        कार्ट के ढक्कन का लेबल, 7 x 9 इंच
-      --sheet postcard   दो तरफ़ा पोस्टकार्ड, 9 x 6 इंच
+      --sheet lid        कार्ट के ढक्कन का लेबल
+      --sheet sticker    एक संदेश वाला गोल लेबल
+      --sheet sign       साझे डिब्बों पर बोर्ड, ज़्यादा दूर से पढ़ा जाने वाला
+      --sheet postcard   डाक का कार्ड, दो ओर
+      --sheet self-mailer  letter या A4 पन्ना, मोड़कर डाक से भेजने का
+      --sheet handout    letter या A4 पन्ना, हाथ में देने का, एक या दो ओर
       --stream STREAM    किस धारा के बारे में
       --zone ZONE        सिर्फ़ एक इलाके के लिए
-      --languages en,es  इन भाषाओं में, एक से तीन
+      --languages en,es  इन भाषाओं में, एक से चार
       --out PLACE        फ़ोल्डर, या फ़ाइल का नाम
       --date YYYY-MM-DD  काम की तारीख
       --register         पन्ना कार्यक्रम के छपाई रजिस्टर में दर्ज करें
-      --copies N         कितनी प्रतियाँ, रजिस्टर के लिए
+      --copies N         कितनी प्रतियाँ, रजिस्टर और काम की पर्ची के लिए; या en=400,es=200
       --printed YYYY-MM-DD  छपाई का दिन, रजिस्टर के लिए; नहीं तो काम की तारीख
+      --size SIZE        तैयार नाप: 8x12in, a4, "200 x 300 mm", या व्यास, 115mm
+      --corner 6mm       कोनों की त्रिज्या; सीधे कोनों के लिए 0
+      --fold half        डाक पत्र कैसे मुड़े: half (आधा), या thirds (तिहाई)
+      --item ITEM        वह एक चीज़ जिस पर स्टिकर है; कोड उसे खोलता है
+      --distance 2m      कितनी दूर से पढ़ें; सबसे छोटे अक्षर इसी से तय होते हैं
+      --qr-level H       कोड कितना नुकसान सहे: M, Q या H
+      --die-line         जिस रेखा पर लेबल कटता है, उसे स्पॉट रंग में खींचें
+      --printers-mark    छापेखाने के अपने निशान की जगह रखें
+      --stock NAME       किस पर छपता है, काम की पर्ची के लिए
+      --thickness 0.3mm  वह कितना मोटा है; डाक यह पूछती है
+      --no-places        जगहों की सूची छोड़ दें
+      --press 13x19in    एक प्रेस शीट पर कई: 11x17in, 12x18in, 13x19in, sra3, या अपना नाप
+      --gutter 8mm       उनके बीच की जगह
+      --up N             ज़्यादा से ज़्यादा कितने
+      --work-and-turn    आगे और पीछे एक ही प्लेट पर
+      --alone            हर भाषा की अलग फ़ाइल, सब की एक नहीं
+      --no-ticket        काम की पर्ची छोड़ दें
 
-    एक से तीन भाषाओं का पन्ना छापेखाने की PDF में बनाता है और दिखाता है कि जाँच में क्या
-    मिला। गलती हो तो कुछ नहीं लिखा जाता। एक ही कार्यक्रम और तारीख से वही बाइट बनते हैं।
-    न बताएँ तो धारा रीसाइक्लिंग, भाषाएँ कार्यक्रम की पहली तीन, फ़ोल्डर मौजूदा, तारीख आज।
+    एक से चार भाषाओं का पन्ना छापेखाने की PDF में बनाता है, काम की पर्ची अलग फ़ाइल में, और
+    दिखाता है कि जाँच में क्या मिला। गलती हो तो कुछ नहीं लिखा जाता। एक ही कार्यक्रम और तारीख
+    से वही बाइट बनते हैं। न बताएँ तो धारा रीसाइक्लिंग, भाषाएँ कार्यक्रम की पहली तीन, फ़ोल्डर
+    मौजूदा, तारीख आज।
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   ये पन्ने, या सब के लिए all
+      --stream STREAMS       किन धाराओं के बारे में, या सब के लिए all
+      --zone ZONE            सिर्फ़ एक इलाके के लिए
+      --languages SET        भाषाओं का एक समूह; जितने समूह, उतनी बार लिखें
+          en                 एक भाषा में
+          en,es              इन भाषाओं में साथ-साथ
+          each               कार्यक्रम की हर भाषा में अलग-अलग
+          together           कार्यक्रम की पहली तीन भाषाएँ एक पन्ने पर
+      --out FOLDER           भरने का फ़ोल्डर; उसमें हर कार्यक्रम का अपना फ़ोल्डर
+      --date YYYY-MM-DD      कामों की तारीख
+      --hands N              एक साथ कितने पन्ने बनें; न बताएँ तो जितने कोर हों
+      --again                जो पहले बन चुका है, उसे भी फिर बनाए
+
+    हर कार्यक्रम का हर माँगा गया पन्ना बनाता है। फ़ोल्डर की batch.json में लिखा रहता है कि हर
+    फ़ाइल किससे बनी: दूसरी बार वही बनता है जो नहीं है या जो बदल जाएगा। इसमें तारीख भी गिनी
+    जाती है; --date न हो तो वह आज की है, और कल सब कुछ नए सिरे से बनेगा।
+
+    एक पन्ना न बने तो बाकी नहीं रुकते; अंत में दिखता है कि कौन क्यों नहीं बना और क्या करें।
+    हर फ़ाइल पूरी लिखी जाती है या बिलकुल नहीं। Ctrl-C से काम ढंग से रुकता है: शुरू हुए पन्ने पूरे
+    होते हैं, और वही कमांड बाद में आगे चलती है। कुछ न बना हो तो निकास कोड 1 होता है।
+    JSON में: “lidleaf-batch-report” (made, skipped, failed, जिसमें why और next)।
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -163,6 +211,8 @@ cli-question-cannot-tell = नहीं बता सकते
 ## पन्ने
 
 cli-sheet-shortened = छोटी की गई पंक्ति: अकेला “{ $item }” { $percent } मामलों में सही जगह बताता है
+cli-sheet-left-out = जगह न होने से छोड़ा गया: { $items }
+cli-sheet-hazards-in-brief = खतरे वाली चीज़ें लेने वाली जगहें नहीं समाईं; पन्ने का कोड और फ़ोन नंबर उन तक पहुँचाते हैं
 cli-registered = { $file } के रजिस्टर में “{ $id }” नाम से दर्ज।
 cli-preflight-pass = प्रीफ़्लाइट: कुछ ठीक नहीं करना।
 cli-preflight-warnings =
@@ -175,6 +225,33 @@ cli-preflight-errors =
         [one] प्रीफ़्लाइट: { $count } गलती। फ़ाइल नहीं लिखी गई।
        *[other] प्रीफ़्लाइट: { $count } गलतियाँ। फ़ाइल नहीं लिखी गई।
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = बना
+cli-batch-kept = पहले जैसा
+cli-batch-failed = नहीं बना
+cli-batch-failed-one = नहीं बना: { $what }
+cli-batch-summary = { $folder }: { $made } बने, { $kept } पहले जैसे, { $failed } नहीं बने; कुल { $programs ->
+        [one] { $programs } कार्यक्रम से।
+       *[other] { $programs } कार्यक्रमों से।
+    }
+cli-batch-warned =
+    { $count ->
+        [one] बने हुए { $count } पन्ने में चेतावनियाँ हैं: lidleaf print उन्हें दिखाता है।
+       *[other] बने हुए { $count } पन्नों में चेतावनियाँ हैं: lidleaf print उन्हें दिखाता है।
+    }
+cli-batch-stopped = सब होने से पहले रोका गया। वही कमांड यहाँ से आगे चलेगी।
+cli-batch-notes-lost = batch.json में लिखी बातें काम की नहीं थीं, इसलिए सब कुछ नए सिरे से बना।
+cli-batch-next-preflight = कार्यक्रम ठीक करें, या इस पन्ने पर कम भाषाएँ माँगें, और वही कमांड फिर चलाएँ।
+cli-batch-crashed = खुद lidleaf की एक गलती से पन्ना नहीं बन सका।
+cli-batch-next-crashed = ऊपर का संदेश और कार्यक्रम फ़ाइल सँभालकर रखें और दोनों की सूचना दें।
+cli-batch-program-errors = कार्यक्रम { $file } में गलतियाँ हैं ({ $count }), उससे कोई पन्ना नहीं बना।
+    .hint = lidleaf check उन्हें और उनके उपाय दिखाता है।
+cli-batch-same-id = इन फ़ाइलों की id एक ही है, “{ $id }”, और इनके पन्नों के नाम एक जैसे होंगे: { $files }।
+    .hint = इन्हें अलग-अलग फ़ोल्डरों में छापें।
+cli-batch-busy = फ़ोल्डर { $file } को अभी दूसरा काम भर रहा है।
+    .hint = उसके पूरा होने तक रुकें, या --out से दूसरा फ़ोल्डर बताएँ।
+cli-batch-no-shop = lidleaf के साथ आए फ़ॉन्ट या रंग प्रोफ़ाइल काम के नहीं: { $detail }
+    .hint = lidleaf को फिर से इंस्टॉल करें।
 
 ## तुलना
 
@@ -215,7 +292,15 @@ cli-usage-fact = “{ $word }” बात और जवाब नहीं ह�
 cli-usage-date = “{ $word }” दिन नहीं है।
     .hint = साल, महीना और दिन लिखें: 2027-01-31
 cli-usage-copies = “{ $word }” प्रतियों की संख्या नहीं है।
-    .hint = पूरी संख्या लिखें: --copies 400
+    .hint = पूरी संख्या लिखें, --copies 400, या हर भाषा की एक, --copies en=400,es=200
+cli-usage-for = “{ $word }” पन्ने का उपयोग नहीं है।
+    .hint = छापेखाने के लिए --for press लिखें, या स्क्रीन पर पढ़ने और सुनने के लिए --for web।
+cli-usage-ink-limit = “{ $word }” स्याही की सीमा नहीं है।
+    .hint = चारों प्लेटों का जोड़ प्रतिशत में लिखें: --ink-limit 280
+cli-usage-press-only = { $option } छापेखाने के लिए है, और --for web से छापेखाने की फ़ाइल नहीं बनती।
+    .hint = दोनों में से एक हटाएँ।
+cli-usage-hands = “{ $word }” एक साथ बनने वाले पन्नों की संख्या नहीं है।
+    .hint = 1 या ज़्यादा की पूरी संख्या लिखें: --hands 4
 cli-usage-port = “{ $word }” पोर्ट नहीं है।
     .hint = 0 से 65535 तक की संख्या लिखें; 0 कोई भी खाली पोर्ट लेता है।
 cli-usage-address = “{ $word }” नेटवर्क पता नहीं है।
@@ -223,7 +308,7 @@ cli-usage-address = “{ $word }” नेटवर्क पता नहीं
 cli-usage-language = “{ $word }” में संदेश नहीं हैं।
     .hint = इनमें हैं: { $known }।
 cli-usage-sheet = “{ $word }” पन्ना नहीं है।
-    .hint = --sheet lid या --sheet postcard लिखें।
+    .hint = --sheet और इनमें से एक लिखें: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }” ठीक करने के तरीके का नंबर नहीं है।
     .hint = lidleaf check PROGRAM नंबर दिखाता है, जैसे 2.1।
 cli-usage-other = कमांड पढ़ी नहीं जा सकी: { $detail }।
@@ -285,5 +370,19 @@ cli-unknown-stream = धारा “{ $stream }” नहीं है।
     .hint = धाराएँ ये हैं: { $known }।
 cli-unknown-sheet-language = कार्यक्रम “{ $language }” में प्रकाशित नहीं होता।
     .hint = इनमें प्रकाशित होता है: { $known }।
-cli-too-many-languages = एक पन्ने पर एक से तीन भाषाएँ, { $count } नहीं।
+cli-too-many-languages = एक पन्ने पर एक से चार भाषाएँ, { $count } नहीं।
     .hint = --languages en,es से बताएँ
+cli-usage-size = “{ $word }” नाप नहीं है।
+    .hint = नाम लिखें, जैसे a4 या letter, या चौड़ाई, ऊँचाई और इकाई: 8x12in
+cli-usage-length = “{ $word }” लंबाई नहीं है।
+    .hint = संख्या और इकाई लिखें: 6mm, 0.25in
+cli-usage-fold = “{ $word }” मोड़ने का तरीका नहीं है।
+    .hint = --fold half या --fold thirds लिखें।
+cli-usage-qr-level = “{ $word }” गलती सुधारने का स्तर नहीं है।
+    .hint = M, Q या H लिखें।
+cli-usage-up = “{ $word }” पन्नों की संख्या नहीं है।
+    .hint = पूरी संख्या लिखें: --up 4
+cli-unknown-sheet-item = “{ $item }” नाम की चीज़ नहीं है।
+    .hint = उसकी id बताएँ, जैसी lidleaf answer --json दिखाता है।
+cli-nothing-against = कहीं नहीं लिखा कि “{ $item }” यहाँ मना है।
+    .hint = स्टिकर चेतावनी देता है: वह चीज़ बताएँ जो नहीं ली जाती, या कोई खतरा।

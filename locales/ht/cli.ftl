@@ -10,6 +10,7 @@ cli-help =
       check PWOGRAM          bay lis sa ki pa bon nan yon pwogram
       answer PWOGRAM BAGAY   reponn sou yon bagay jan yo ta reponn yon rezidan
       print PWOGRAM          fè yon etikèt kouvèti oswa yon kat postal an PDF
+      batch PWOGRAM…         fè anpil fèy pou anpil pwogram an menm tan
       publish [PWOGRAM]      ekri gid la nan yon dosye pou nenpòt ebèjman
       serve DOSYE            montre yon dosye pibliye nan yon adrès òdinatè sa a
       compare ANVAN APRE     bay lis chak repons ki chanje ant de pwogram
@@ -25,6 +26,7 @@ cli-help =
       3  yon fichye manke, oswa li pa sa li ta dwe ye
       4  yon fichye pa t ka ekri, oswa yon adrès pa t ka louvri
       5  bagay, zòn oswa kouran yo mande a pa la
+      6  li kanpe lè yo mande l; sa ki te fini rete
 cli-help-check =
     lidleaf check PWOGRAM [--catalog FICHYE] [--fix NIMEWO --out FICHYE]
 
@@ -43,20 +45,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PWOGRAM --sheet FÈY [OPSYON]
 
-      --sheet lid        yon etikèt pou kouvèti yon bak, 7 x 9 pous
-      --sheet postcard   yon kat postal de bò, 9 x 6 pous
+      --sheet lid        yon etikèt pou kouvèti yon bak
+      --sheet sticker    yon etikèt won ak yon sèl mesaj
+      --sheet sign       yon pano pou bak tout moun, moun li l pi lwen
+      --sheet postcard   yon kat pou lapòs, de bò
+      --sheet self-mailer  yon fèy letter oswa A4, pliye epi voye lapòs
+      --sheet handout    yon fèy letter oswa A4 pou bay moun, yon bò oswa de
       --stream KOURAN    kouran li pale a
       --zone ZÒN         pou yon sèl zòn sèvis
-      --languages en,ht  nan lang sa yo, youn a twa
+      --languages en,ht  nan lang sa yo, youn a kat
       --out KOTE         yon dosye, oswa non yon fichye
       --date AAAA-MM-JJ  dat travay la
       --register         note fèy la nan rejis fichye pwogram nan
-      --copies N         konbyen kopi, pou rejis la
+      --copies N         konbyen kopi, pou rejis la ak fich travay la; oswa en=400,ht=200
       --printed AAAA-MM-JJ  jou yo enprime a, pou rejis la; sinon dat travay la
+      --size FÒMA        fòma final li: 8x12in, a4, "200 x 300 mm", oswa yon dyamèt, 115mm
+      --corner 6mm       reyon kwen yo; 0 pou kwen kare
+      --fold half        kijan fèy pou lapòs la pliye: half (yon fwa), oswa thirds (de fwa)
+      --item BAGAY       sèl bagay yon kolan pale a; kòd la louvri li
+      --distance 2m      a ki distans moun li l; se sa ki fikse pi piti lèt la
+      --qr-level H       domaj kòd la dwe sipòte: M, Q oswa H
+      --die-line         trase liy kote yo koupe yon etikèt, nan yon koulè espesyal
+      --printers-mark    kite plas pou mak enprimè a
+      --stock NON        papye li enprime sou li, pou fich travay la
+      --thickness 0.3mm  epesè papye a; lapòs vle konnen li
+      --no-places        retire lis kote yo
+      --press 13x19in    plizyè sou yon fèy près: 11x17in, 12x18in, 13x19in, sra3, oswa tape l
+      --gutter 8mm       espas ant yo
+      --up N             konbyen maksimòm
+      --work-and-turn    devan ak dèyè sou menm plak
+      --alone            yon fichye pou chak lang, pa yon sèl pou tout
+      --no-ticket        pa fè fich travay la
 
-    Fè yon fèy nan youn a twa lang, an PDF pou enprimè a, epi bay lis sa kontwòl la jwenn. Si
-    gen yon erè, anyen pa ekri. Menm pwogram ak menm dat bay menm oktè. Si yo pa nonmen yo: kouran
-    resiklaj la, twa premye lang pwogram nan, dosye kote ou ye a, ak dat jodi a.
+    Fè yon fèy nan youn a kat lang, an PDF pou enprimè a, ak yon fich travay nan yon fichye apa,
+    epi bay lis sa kontwòl la jwenn. Si gen yon erè, anyen pa ekri. Menm pwogram ak menm dat bay
+    menm oktè. Si yo pa nonmen yo: kouran resiklaj la, twa premye lang pwogram nan, dosye kote ou
+    ye a, ak dat jodi a.
+cli-help-batch =
+    lidleaf batch PWOGRAM… --sheet FÈY --out DOSYE [OPSYON]
+
+      --sheet lid,postcard   fèy sa yo, oswa all pou tout
+      --stream KOURAN        kouran yo pale a, oswa all pou tout
+      --zone ZÒN             pou yon sèl zòn sèvis
+      --languages GWOUP      yon gwoup lang; repete li pou chak gwoup
+          en                 nan yon sèl lang
+          en,ht              nan lang sa yo ansanm
+          each               nan chak lang yon pwogram, apa
+          together           nan twa premye lang yon pwogram, sou yon sèl fèy
+      --out DOSYE            dosye pou ranpli a; chak pwogram gen pwòp dosye pa l ladan l
+      --date AAAA-MM-JJ      dat travay yo
+      --hands N              konbyen fèy an menm tan; sinon menm kantite ak kè òdinatè a
+      --again                refè sa ki fèt deja tou
+
+    Fè chak fèy yo mande pou chak pwogram. Dosye a kenbe nan batch.json ak kisa chak fichye te
+    fèt: yon dezyèm fwa fè sèlman sa ki manke oswa ki ta diferan. Dat la konte ladan l; san --date
+    se dat jodi a, epi demen tout bagay refèt.
+
+    Yon fèy ki echwe pa kanpe lòt yo; alafen li di poukisa chak echwe ak sa pou fè. Chak fichye
+    ekri nèt oswa pa ekri ditou. Ctrl-C kanpe byen: fèy ki kòmanse yo fini, epi menm kòmand lan
+    kontinye pita. Li fini ak kòd 1 lè yon bagay echwe.
+    An JSON: “lidleaf-batch-report” (made, skipped, failed ak why ak next).
 cli-help-publish =
     lidleaf publish [PWOGRAM] --out DOSYE [--app DOSYE]
 
@@ -161,6 +209,8 @@ cli-question-cannot-tell = Mwen pa konnen
 ## Sheets
 
 cli-sheet-shortened = liy rakousi: “{ $item }” sèl mennen nan bon kote nan { $percent } ka yo
+cli-sheet-left-out = retire paske pa gen plas: { $items }
+cli-sheet-hazards-in-brief = pa gen plas pou kote ki pran danje yo; kòd ak telefòn ki sou fèy la mennen la
 cli-registered = Note nan rejis { $file } kòm “{ $id }”.
 cli-preflight-pass = Kontwòl: anyen pou korije.
 cli-preflight-warnings =
@@ -171,6 +221,31 @@ cli-preflight-errors =
     { $count ->
        *[other] Kontwòl: { $count } erè. Pa gen fichye ki ekri.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = fèt
+cli-batch-kept = pa chanje
+cli-batch-failed = echwe
+cli-batch-failed-one = Echwe: { $what }
+cli-batch-summary = { $folder }: { $made } fèt, { $kept } pa chanje, { $failed } echwe, ak { $programs ->
+       *[other] { $programs } pwogram.
+    }
+cli-batch-warned =
+    { $count ->
+       *[other] { $count } fèy ki fèt gen avètisman: lidleaf print montre yo.
+    }
+cli-batch-stopped = Li kanpe anvan tout bagay fini. Menm kòmand lan ap kontinye depi la a.
+cli-batch-notes-lost = Nòt ki nan batch.json yo pa t ka sèvi, kidonk tout bagay refèt.
+cli-batch-next-preflight = Korije pwogram nan, oswa mande mwens lang sou fèy sa a, epi bay menm kòmand lan ankò.
+cli-batch-crashed = Fèy la pa t ka fèt, akòz yon fot nan lojisyèl sa a.
+cli-batch-next-crashed = Kenbe mesaj ki anlè a ak fichye pwogram nan, epi rapòte toude.
+cli-batch-program-errors = Pwogram { $file } gen erè ({ $count }), epi okenn fèy pa fèt ak li.
+    .hint = lidleaf check bay lis yo ak sa pou fè.
+cli-batch-same-id = Fichye sa yo gen menm kòd, “{ $id }”, epi fèy yo t ap gen menm non: { $files }.
+    .hint = Enprime yo nan dosye diferan.
+cli-batch-busy = Gen yon lòt travay k ap ranpli dosye { $file }.
+    .hint = Tann li fini, oswa nonmen yon lòt dosye ak --out.
+cli-batch-no-shop = Polis oswa pwofil koulè ki vini ak lojisyèl la pa ka sèvi: { $detail }
+    .hint = Enstale lojisyèl la ankò.
 
 ## Comparing
 
@@ -210,7 +285,15 @@ cli-usage-fact = “{ $word }” pa yon fè ak valè li.
 cli-usage-date = “{ $word }” pa yon jou.
     .hint = Ekri ane, mwa ak jou: 2027-01-31
 cli-usage-copies = “{ $word }” pa yon kantite kopi.
-    .hint = Ekri yon nonm antye: --copies 400
+    .hint = Ekri yon nonm antye, --copies 400, oswa youn pou chak lang, --copies en=400,ht=200
+cli-usage-for = “{ $word }” pa yon fason pou sèvi ak yon fèy.
+    .hint = Ekri --for press, pou yon enprimè, oswa --for web, pou li sou ekran ak awotvwa.
+cli-usage-ink-limit = “{ $word }” pa yon limit lank.
+    .hint = Ekri total kat plak yo an pousan: --ink-limit 280
+cli-usage-press-only = { $option } se pou enprimè, epi --for web pa fè fichye pou enprimè.
+    .hint = Retire youn nan de yo.
+cli-usage-hands = “{ $word }” pa yon kantite fèy pou fè an menm tan.
+    .hint = Ekri yon nonm antye, 1 oswa plis: --hands 4
 cli-usage-port = “{ $word }” pa yon pò.
     .hint = Ekri yon nonm ant 0 ak 65535; 0 pran nenpòt pò lib.
 cli-usage-address = “{ $word }” pa yon adrès rezo.
@@ -218,7 +301,7 @@ cli-usage-address = “{ $word }” pa yon adrès rezo.
 cli-usage-language = Pa gen mesaj an “{ $word }”.
     .hint = Genyen: { $known }.
 cli-usage-sheet = Pa gen fèy “{ $word }”.
-    .hint = Ekri --sheet lid oswa --sheet postcard.
+    .hint = Ekri --sheet ak youn nan sa yo: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }” pa nimewo yon fason pou ranje.
     .hint = lidleaf check PWOGRAM bay lis yo, tankou 2.1.
 cli-usage-other = Yo pa ka li kòmand lan: { $detail }.
@@ -280,5 +363,19 @@ cli-unknown-stream = Pa gen kouran “{ $stream }”.
     .hint = Kouran yo se: { $known }.
 cli-unknown-sheet-language = Pwogram nan pa pibliye an “{ $language }”.
     .hint = Li pibliye an: { $known }.
-cli-too-many-languages = Yon fèy pran youn a twa lang, pa { $count }.
+cli-too-many-languages = Yon fèy pran youn a kat lang, pa { $count }.
     .hint = Nonmen yo ak --languages en,ht
+cli-usage-size = “{ $word }” pa yon fòma.
+    .hint = Ekri yon non, tankou a4 oswa letter, oswa lajè, wotè ak inite: 8x12in
+cli-usage-length = “{ $word }” pa yon longè.
+    .hint = Ekri yon nonm ak inite li: 6mm, 0.25in
+cli-usage-fold = “{ $word }” pa yon fason pou pliye.
+    .hint = Ekri --fold half oswa --fold thirds.
+cli-usage-qr-level = “{ $word }” pa yon nivo koreksyon erè.
+    .hint = Ekri M, Q oswa H.
+cli-usage-up = “{ $word }” pa yon kantite fèy.
+    .hint = Ekri yon nonm antye: --up 4
+cli-unknown-sheet-item = Pa gen bagay “{ $item }”.
+    .hint = Nonmen li ak kòd li, jan lidleaf answer --json montre li a.
+cli-nothing-against = Anyen pa di yo refize “{ $item }”.
+    .hint = Yon kolan avèti moun: nonmen yon bagay yo refize, oswa yon danje.

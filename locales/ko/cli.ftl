@@ -10,6 +10,7 @@ cli-help =
       check PROGRAM          프로그램에서 틀린 것을 나열
       answer PROGRAM ITEM    주민에게 답하듯 물건 하나에 답함
       print PROGRAM          통 뚜껑 라벨이나 엽서를 인쇄용 PDF로 만듦
+      batch PROGRAM…         여러 프로그램의 여러 인쇄물을 한꺼번에 만듦
       publish [PROGRAM]      안내를 아무 웹 서버에나 둘 폴더로 씀
       serve FOLDER           게시된 폴더를 이 컴퓨터 주소에서 보여 줌
       compare BEFORE AFTER   두 프로그램 사이에 바뀌는 모든 답을 나열
@@ -25,6 +26,7 @@ cli-help =
       3  파일이 없거나 맞지 않음
       4  파일을 쓰지 못했거나 주소를 열지 못함
       5  찾는 물건, 지역, 배출 구분이 없음
+      6  요청에 따라 멈춤; 끝난 것은 남아 있음
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -42,20 +44,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        통 뚜껑 라벨, 7 x 9인치
-      --sheet postcard   양면 우편엽서, 9 x 6인치
+      --sheet lid        통 뚜껑 라벨
+      --sheet sticker    한 가지 내용의 원형 스티커
+      --sheet sign       공용 통 안내판, 더 멀리서 읽음
+      --sheet postcard   양면 우편엽서
+      --sheet self-mailer  레터나 A4 한 장, 접어서 우편으로 보냄
+      --sheet handout    나눠 주는 레터나 A4 한 장, 한 면이나 양면
       --stream STREAM    다룰 배출 구분
       --zone ZONE        한 지역만
-      --languages en,es  쓸 언어, 하나에서 셋
+      --languages en,es  쓸 언어, 하나에서 넷
       --out PLACE        폴더나 파일 이름
       --date YYYY-MM-DD  작업 날짜
       --register         프로그램 파일의 인쇄물 대장에 적음
-      --copies N         부수, 대장용
+      --copies N         부수, 대장과 작업 지시서용; 또는 en=400,es=200
       --printed YYYY-MM-DD  인쇄한 날, 대장용; 없으면 작업 날짜
+      --size SIZE        완성 크기: 8x12in, a4, "200 x 300 mm", 또는 지름 115mm
+      --corner 6mm       모서리 반지름; 0은 직각
+      --fold half        접는 우편물을 접는 방법: half(반), thirds(세 겹)
+      --item ITEM        스티커가 다룰 물건 하나; QR 코드가 그것을 엶
+      --distance 2m      읽는 거리; 가장 작은 글자 크기를 정함
+      --qr-level H       QR 코드가 견뎌야 할 손상: M, Q, H
+      --die-line         라벨을 자르는 칼선을 별색으로 그림
+      --printers-mark    인쇄소 자체 표시 자리를 둠
+      --stock NAME       인쇄할 용지, 작업 지시서용
+      --thickness 0.3mm  용지 두께; 우체국에 필요함
+      --no-places        장소 목록을 뺌
+      --press 13x19in    인쇄 전지에 여러 개: 11x17in, 12x18in, 13x19in, sra3, 또는 직접 씀
+      --gutter 8mm       그 사이 간격
+      --up N             최대 개수
+      --work-and-turn    앞뒤를 한 판에
+      --alone            모두 한 파일이 아니라 언어마다 한 파일
+      --no-ticket        작업 지시서를 뺌
 
-    하나에서 세 언어로 인쇄용 PDF를 만들고 인쇄 전 확인 결과를 나열합니다. 오류가 있으면 아무것도
-    쓰지 않습니다. 같은 프로그램과 날짜는 같은 바이트를 만듭니다. 적지 않으면 배출 구분은 재활용,
-    언어는 프로그램의 처음 셋, 폴더는 지금 폴더, 날짜는 오늘입니다.
+    하나에서 네 언어로 인쇄용 PDF와 별도 파일인 작업 지시서를 만들고 인쇄 전 확인 결과를
+    나열합니다. 오류가 있으면 아무것도 쓰지 않습니다. 같은 프로그램과 날짜는 같은 바이트를
+    만듭니다. 적지 않으면 배출 구분은 재활용, 언어는 프로그램의 처음 셋, 폴더는 지금 폴더,
+    날짜는 오늘입니다.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   이 인쇄물들, 또는 all(모두)
+      --stream STREAMS       다룰 배출 구분들, 또는 all(모두)
+      --zone ZONE            한 지역만
+      --languages SET        언어 묶음; 묶음 수만큼 여러 번 적음
+          en                 한 언어로
+          en,es              이 언어들을 함께
+          each               프로그램의 언어마다 따로
+          together           프로그램의 처음 세 언어를 한 장에
+      --out FOLDER           채울 폴더; 그 안에 프로그램마다 폴더가 생김
+      --date YYYY-MM-DD      작업 날짜
+      --hands N              한꺼번에 만드는 수; 없으면 코어 수만큼
+      --again                이미 만든 것도 다시 만듦
+
+    모든 프로그램에서 요청한 인쇄물을 모두 만듭니다. 파일마다 무엇으로 만들었는지 폴더의
+    batch.json 에 적어 두므로, 다시 실행하면 없거나 달라질 것만 만듭니다. 날짜도 거기에 듭니다.
+    --date 가 없으면 오늘이며, 내일은 모두 새로 만듭니다.
+
+    하나가 실패해도 나머지는 계속합니다. 끝에 실패한 이유와 할 일을 알려 줍니다. 파일은 온전히
+    쓰거나 아예 쓰지 않습니다. Ctrl-C 를 누르면 시작한 것까지 마치고 멈추며, 나중에 같은 명령으로
+    이어서 합니다. 실패가 있으면 종료 코드 1로 끝납니다.
+    JSON: “lidleaf-batch-report”(made, skipped, failed 와 그 why, next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -158,6 +206,8 @@ cli-question-cannot-tell = 모르겠어요
 ## Sheets
 
 cli-sheet-shortened = 줄인 줄: “{ $item }”만으로 { $percent }의 경우 맞는 곳으로 갑니다
+cli-sheet-left-out = 자리가 없어 뺀 것: { $items }
+cli-sheet-hazards-in-brief = 위험물 받는 곳을 적을 자리가 없습니다. 인쇄물의 QR 코드와 전화번호로 알 수 있습니다
 cli-registered = { $file }의 대장에 “{ $id }”(으)로 적었습니다.
 cli-preflight-pass = 인쇄 전 확인: 고칠 것이 없습니다.
 cli-preflight-warnings =
@@ -168,6 +218,31 @@ cli-preflight-errors =
     { $count ->
        *[other] 인쇄 전 확인: 오류 { $count }개. 파일을 쓰지 않았습니다.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = 만듦
+cli-batch-kept = 그대로
+cli-batch-failed = 실패
+cli-batch-failed-one = 실패: { $what }
+cli-batch-summary = { $folder }: 만듦 { $made }개, 그대로 { $kept }개, 실패 { $failed }개, { $programs ->
+       *[other] 대상 프로그램 { $programs }개.
+    }
+cli-batch-warned =
+    { $count ->
+       *[other] 만든 인쇄물 { $count }개에 경고가 있습니다. lidleaf print 가 보여 줍니다.
+    }
+cli-batch-stopped = 다 끝나기 전에 멈췄습니다. 같은 명령을 실행하면 이어서 합니다.
+cli-batch-notes-lost = batch.json 의 기록을 쓸 수 없어 모두 새로 만들었습니다.
+cli-batch-next-preflight = 프로그램을 고치거나 이 인쇄물의 언어를 줄이고 같은 명령을 다시 실행하세요.
+cli-batch-crashed = 이 소프트웨어의 잘못으로 인쇄물을 만들지 못했습니다.
+cli-batch-next-crashed = 위의 글과 프로그램 파일을 보관하고 둘 다 알려 주세요.
+cli-batch-program-errors = 프로그램 { $file }에 오류가 있어({ $count }개) 인쇄물을 만들지 않았습니다.
+    .hint = lidleaf check 가 오류와 할 일을 나열합니다.
+cli-batch-same-id = 이 파일들은 이름표가 “{ $id }”(으)로 같아 인쇄물 이름이 겹칩니다: { $files }.
+    .hint = 서로 다른 폴더에 인쇄하세요.
+cli-batch-busy = 다른 실행이 폴더 { $file }에 쓰는 중입니다.
+    .hint = 끝날 때까지 기다리거나 --out 으로 다른 폴더를 적으세요.
+cli-batch-no-shop = 함께 제공된 글꼴이나 인쇄 프로필을 쓸 수 없습니다: { $detail }
+    .hint = 소프트웨어를 다시 설치하세요.
 
 ## Comparing
 
@@ -207,7 +282,15 @@ cli-usage-fact = “{ $word }”은(는) 속성과 값이 아닙니다.
 cli-usage-date = “{ $word }”은(는) 날짜가 아닙니다.
     .hint = 연, 월, 일로 쓰세요: 2027-01-31
 cli-usage-copies = “{ $word }”은(는) 부수가 아닙니다.
-    .hint = 자연수로 쓰세요: --copies 400
+    .hint = 자연수로 --copies 400, 또는 언어마다 --copies en=400,es=200 처럼 쓰세요
+cli-usage-for = “{ $word }”은(는) 인쇄물의 용도가 아닙니다.
+    .hint = 인쇄소용은 --for press, 화면으로 보고 소리로 듣는 용은 --for web 을 쓰세요.
+cli-usage-ink-limit = “{ $word }”은(는) 잉크 한도가 아닙니다.
+    .hint = 네 판의 합을 퍼센트로 쓰세요: --ink-limit 280
+cli-usage-press-only = { $option }은(는) 인쇄용인데 --for web 은 인쇄용 파일을 만들지 않습니다.
+    .hint = 둘 중 하나를 빼세요.
+cli-usage-hands = “{ $word }”은(는) 한꺼번에 만드는 수가 아닙니다.
+    .hint = 1부터의 자연수로 쓰세요: --hands 4
 cli-usage-port = “{ $word }”은(는) 포트가 아닙니다.
     .hint = 0에서 65535까지 쓰세요. 0은 빈 포트 아무것이나 씁니다.
 cli-usage-address = “{ $word }”은(는) 네트워크 주소가 아닙니다.
@@ -215,7 +298,7 @@ cli-usage-address = “{ $word }”은(는) 네트워크 주소가 아닙니다.
 cli-usage-language = “{ $word }” 언어의 글이 없습니다.
     .hint = 있는 것: { $known }.
 cli-usage-sheet = “{ $word }” 인쇄물이 없습니다.
-    .hint = --sheet lid 나 --sheet postcard 를 쓰세요.
+    .hint = --sheet 뒤에 다음 중 하나를 쓰세요: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }”은(는) 고치는 방법의 번호가 아닙니다.
     .hint = lidleaf check PROGRAM 이 2.1 같은 번호를 나열합니다.
 cli-usage-other = 명령을 읽을 수 없습니다: { $detail }.
@@ -277,5 +360,19 @@ cli-unknown-stream = “{ $stream }”이라는 배출 구분이 없습니다.
     .hint = 배출 구분: { $known }.
 cli-unknown-sheet-language = 프로그램은 “{ $language }”(으)로 게시되지 않습니다.
     .hint = 게시 언어: { $known }.
-cli-too-many-languages = 인쇄물은 언어 하나에서 셋까지이며 { $count }개는 안 됩니다.
+cli-too-many-languages = 인쇄물은 언어 하나에서 넷까지이며 { $count }개는 안 됩니다.
     .hint = --languages en,es 로 적으세요
+cli-usage-size = “{ $word }”은(는) 크기가 아닙니다.
+    .hint = a4 나 letter 같은 이름, 또는 너비, 높이, 단위를 쓰세요: 8x12in
+cli-usage-length = “{ $word }”은(는) 길이가 아닙니다.
+    .hint = 숫자와 단위를 쓰세요: 6mm, 0.25in
+cli-usage-fold = “{ $word }”은(는) 접는 방법이 아닙니다.
+    .hint = --fold half 나 --fold thirds 를 쓰세요.
+cli-usage-qr-level = “{ $word }”은(는) 오류 복원 수준이 아닙니다.
+    .hint = M, Q, H 중 하나를 쓰세요.
+cli-usage-up = “{ $word }”은(는) 인쇄물 수가 아닙니다.
+    .hint = 자연수로 쓰세요: --up 4
+cli-unknown-sheet-item = “{ $item }”이라는 물건이 없습니다.
+    .hint = lidleaf answer --json 이 보여 주는 이름표로 적으세요.
+cli-nothing-against = “{ $item }”을(를) 넣지 말라는 규칙이 없습니다.
+    .hint = 스티커는 경고용입니다. 안 받는 물건이나 위험물을 적으세요.

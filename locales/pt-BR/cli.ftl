@@ -10,6 +10,7 @@ cli-help =
       check PROGRAMA         lista o que está errado em um programa
       answer PROGRAMA OBJETO responde sobre um objeto como a um morador
       print PROGRAMA         faz uma etiqueta de tampa ou um cartão-postal em PDF
+      batch PROGRAMA…        faz muitas folhas de muitos programas de uma vez
       publish [PROGRAMA]     grava o guia como pasta para qualquer hospedagem
       serve PASTA            mostra uma pasta publicada em um endereço deste computador
       compare ANTES DEPOIS   lista cada resposta que muda de um programa para outro
@@ -25,6 +26,7 @@ cli-help =
       3  um arquivo falta ou não é o que devia ser
       4  não foi possível gravar um arquivo ou abrir um endereço
       5  o objeto, a região ou o fluxo pedido não está lá
+      6  parado a pedido; o que já estava pronto fica
 cli-help-check =
     lidleaf check PROGRAMA [--catalog ARQUIVO] [--fix NÚMERO --out ARQUIVO]
 
@@ -43,21 +45,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAMA --sheet FOLHA [OPÇÕES]
 
-      --sheet lid        uma etiqueta para a tampa do contêiner, 7 x 9 pol
-      --sheet postcard   um cartão-postal de dois lados, 9 x 6 pol
+      --sheet lid        uma etiqueta para a tampa do contêiner
+      --sheet sticker    uma etiqueta redonda com uma mensagem
+      --sheet sign       uma placa para contêineres compartilhados, lida de mais longe
+      --sheet postcard   um cartão para o correio, dois lados
+      --sheet self-mailer  uma folha letter ou A4, dobrada e enviada pelo correio
+      --sheet handout    uma folha letter ou A4 para entregar, um lado ou dois
       --stream FLUXO     o fluxo de que trata
       --zone REGIÃO      só para uma região de serviço
-      --languages en,pt-BR  nestes idiomas, de um a três
+      --languages en,pt-BR  nestes idiomas, de um a quatro
       --out LUGAR        uma pasta ou o nome de um arquivo
       --date AAAA-MM-DD  a data do trabalho
       --register         anotar a folha no registro do arquivo de programa
-      --copies N         quantas cópias, para o registro
+      --copies N         quantas cópias, para o registro e a ordem de serviço; ou en=400,pt-BR=200
       --printed AAAA-MM-DD  o dia da impressão, para o registro; senão, a data do trabalho
+      --size TAMANHO     o tamanho final: 8x12in, a4, "200 x 300 mm", ou um diâmetro, 115mm
+      --corner 6mm       o raio dos cantos; 0 para cantos retos
+      --fold half        como se dobra o folheto para o correio: half (uma dobra) ou thirds (duas)
+      --item OBJETO      o único objeto de que trata um adesivo; o código o abre
+      --distance 2m      de que distância se lê; isso define a menor letra
+      --qr-level H       o dano que o código tem que aguentar: M, Q ou H
+      --die-line         desenhar a linha de corte de uma etiqueta em cor especial
+      --printers-mark    deixar espaço para a marca da gráfica
+      --stock NOME       em que papel se imprime, para a ordem de serviço
+      --thickness 0.3mm  a espessura dele; o correio quer saber
+      --no-places        tirar a lista de lugares
+      --press 13x19in    várias por folha de máquina: 11x17in, 12x18in, 13x19in, sra3, ou digitada
+      --gutter 8mm       o espaço entre elas
+      --up N             quantas no máximo
+      --work-and-turn    frente e verso na mesma chapa
+      --alone            um arquivo para cada idioma, não um só para todos
+      --no-ticket        não fazer a ordem de serviço
 
-    Faz uma folha em um a três idiomas, em PDF para a gráfica, e lista o que a checagem achou.
-    Com um erro, nada é gravado. O mesmo programa e a mesma data dão os mesmos bytes. Se nada for
-    indicado, valem o fluxo de reciclagem, os três primeiros idiomas do programa, a pasta atual e
-    a data de hoje.
+    Faz uma folha em um a quatro idiomas, em PDF para a gráfica, com a ordem de serviço em um
+    arquivo separado, e lista o que a checagem achou. Com um erro, nada é gravado. O mesmo
+    programa e a mesma data dão os mesmos bytes. Se nada for indicado, valem o fluxo de
+    reciclagem, os três primeiros idiomas do programa, a pasta atual e a data de hoje.
+cli-help-batch =
+    lidleaf batch PROGRAMA… --sheet FOLHAS --out PASTA [OPÇÕES]
+
+      --sheet lid,postcard   estas folhas, ou all para todas
+      --stream FLUXOS        os fluxos de que tratam, ou all para todos
+      --zone REGIÃO          só para uma região de serviço
+      --languages GRUPO      um grupo de idiomas; repita para cada grupo
+          en                 em um idioma
+          en,pt-BR           nestes juntos
+          each               em cada idioma de um programa, em separado
+          together           nos três primeiros idiomas de um programa, em uma folha
+      --out PASTA            a pasta a encher; cada programa tem nela a sua própria pasta
+      --date AAAA-MM-DD      a data dos trabalhos
+      --hands N              quantas folhas ao mesmo tempo; senão, tantas quantos os núcleos
+      --again                fazer de novo também o que já está feito
+
+    Faz cada folha pedida de cada programa. A pasta guarda em batch.json de que foi feito cada
+    arquivo: uma segunda execução só faz o que falta ou ficaria diferente. A data faz parte disso;
+    sem --date vale a de hoje, e amanhã tudo é feito de novo.
+
+    Uma folha que falha não para as outras; no fim se diz por que cada uma falhou e o que fazer.
+    Cada arquivo é gravado inteiro ou não é gravado. Ctrl-C para em ordem: as folhas começadas são
+    terminadas, e o mesmo comando continua depois. Termina com o código 1 quando algo falhou.
+    Em JSON: “lidleaf-batch-report” (made, skipped, failed com why e next).
 cli-help-publish =
     lidleaf publish [PROGRAMA] --out PASTA [--app PASTA]
 
@@ -170,6 +217,8 @@ cli-question-cannot-tell = Não sei
 ## Sheets
 
 cli-sheet-shortened = linha encurtada: só “{ $item }” leva ao lugar certo em { $percent } dos casos
+cli-sheet-left-out = cortado por falta de espaço: { $items }
+cli-sheet-hazards-in-brief = sem espaço para os lugares que recebem perigos; o código e o telefone da folha levam a eles
 cli-registered = Anotado no registro de { $file } como “{ $id }”.
 cli-preflight-pass = Checagem: nada a corrigir.
 cli-preflight-warnings =
@@ -184,6 +233,35 @@ cli-preflight-errors =
         [many] Checagem: { $count } erros. Nenhum arquivo foi gravado.
        *[other] Checagem: { $count } erros. Nenhum arquivo foi gravado.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = feito
+cli-batch-kept = sem mudança
+cli-batch-failed = falha
+cli-batch-failed-one = Falha: { $what }
+cli-batch-summary = { $folder }: feitos { $made }, sem mudança { $kept }, falhas { $failed }, de { $programs ->
+        [one] { $programs } programa.
+        [many] { $programs } programas.
+       *[other] { $programs } programas.
+    }
+cli-batch-warned =
+    { $count ->
+        [one] { $count } folha feita tem alertas: lidleaf print os mostra.
+        [many] { $count } folhas feitas têm alertas: lidleaf print os mostra.
+       *[other] { $count } folhas feitas têm alertas: lidleaf print os mostra.
+    }
+cli-batch-stopped = Parado antes de acabar. O mesmo comando continua daqui.
+cli-batch-notes-lost = Não foi possível usar as notas de batch.json, então tudo foi feito de novo.
+cli-batch-next-preflight = Corrija o programa, ou peça menos idiomas nesta folha, e rode o mesmo comando de novo.
+cli-batch-crashed = Não foi possível fazer a folha por causa de um erro neste software.
+cli-batch-next-crashed = Guarde a mensagem acima e o arquivo de programa e informe os dois.
+cli-batch-program-errors = O programa { $file } tem erros ({ $count }), e nenhuma folha foi feita dele.
+    .hint = lidleaf check lista os erros e o que fazer.
+cli-batch-same-id = Estes arquivos têm o mesmo código, “{ $id }”, e as folhas deles teriam os mesmos nomes: { $files }.
+    .hint = Imprima-os em pastas diferentes.
+cli-batch-busy = Outra execução está enchendo a pasta { $file }.
+    .hint = Espere ela terminar ou indique outra pasta com --out.
+cli-batch-no-shop = As fontes ou o perfil de cor que vêm com o software não servem: { $detail }
+    .hint = Instale o software de novo.
 
 ## Comparing
 
@@ -225,7 +303,15 @@ cli-usage-fact = “{ $word }” não é um fato e seu valor.
 cli-usage-date = “{ $word }” não é um dia.
     .hint = Escreva ano, mês e dia: 2027-01-31
 cli-usage-copies = “{ $word }” não é um número de cópias.
-    .hint = Escreva um número inteiro: --copies 400
+    .hint = Escreva um número inteiro, --copies 400, ou um para cada idioma, --copies en=400,pt-BR=200
+cli-usage-for = “{ $word }” não é um uso de uma folha.
+    .hint = Escreva --for press, para uma gráfica, ou --for web, para ler na tela e em voz alta.
+cli-usage-ink-limit = “{ $word }” não é um limite de tinta.
+    .hint = Escreva a soma das quatro chapas em por cento: --ink-limit 280
+cli-usage-press-only = { $option } é para a gráfica, e --for web não faz arquivo para ela.
+    .hint = Tire um dos dois.
+cli-usage-hands = “{ $word }” não é um número de folhas feitas ao mesmo tempo.
+    .hint = Escreva um número inteiro a partir de 1: --hands 4
 cli-usage-port = “{ $word }” não é uma porta.
     .hint = Escreva um número de 0 a 65535; 0 usa qualquer porta livre.
 cli-usage-address = “{ $word }” não é um endereço de rede.
@@ -233,7 +319,7 @@ cli-usage-address = “{ $word }” não é um endereço de rede.
 cli-usage-language = Não há mensagens em “{ $word }”.
     .hint = Há: { $known }.
 cli-usage-sheet = Não há folha “{ $word }”.
-    .hint = Escreva --sheet lid ou --sheet postcard.
+    .hint = Escreva --sheet e um destes: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }” não é o número de um jeito de corrigir.
     .hint = lidleaf check PROGRAMA lista os números, como 2.1.
 cli-usage-other = Não foi possível ler o comando: { $detail }.
@@ -295,5 +381,19 @@ cli-unknown-stream = Não há fluxo “{ $stream }”.
     .hint = Os fluxos são: { $known }.
 cli-unknown-sheet-language = O programa não é publicado em “{ $language }”.
     .hint = É publicado em: { $known }.
-cli-too-many-languages = Uma folha leva de um a três idiomas, não { $count }.
+cli-too-many-languages = Uma folha leva de um a quatro idiomas, não { $count }.
     .hint = Indique-os com --languages en,pt-BR
+cli-usage-size = “{ $word }” não é um tamanho.
+    .hint = Escreva um nome, como a4 ou letter, ou largura, altura e unidade: 8x12in
+cli-usage-length = “{ $word }” não é um comprimento.
+    .hint = Escreva um número e a unidade: 6mm, 0.25in
+cli-usage-fold = “{ $word }” não é um jeito de dobrar.
+    .hint = Escreva --fold half ou --fold thirds.
+cli-usage-qr-level = “{ $word }” não é um nível de correção de erros.
+    .hint = Escreva M, Q ou H.
+cli-usage-up = “{ $word }” não é um número de folhas.
+    .hint = Escreva um número inteiro: --up 4
+cli-unknown-sheet-item = Não há objeto “{ $item }”.
+    .hint = Indique-o pelo código, como lidleaf answer --json mostra.
+cli-nothing-against = Nada diz que “{ $item }” é recusado.
+    .hint = Um adesivo avisa: indique uma coisa recusada ou um perigo.

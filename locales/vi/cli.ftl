@@ -10,6 +10,7 @@ cli-help =
       check PROGRAM          liệt kê những gì sai trong chương trình
       answer PROGRAM ITEM    trả lời về một món như trả lời cư dân
       print PROGRAM          tạo nhãn nắp thùng hoặc bưu thiếp dạng PDF cho nhà in
+      batch PROGRAM…         tạo nhiều bản in của nhiều chương trình cùng lúc
       publish [PROGRAM]      ghi hướng dẫn thành thư mục cho máy chủ web bất kỳ
       serve FOLDER           cho xem thư mục đã phát hành ở địa chỉ của máy này
       compare BEFORE AFTER   liệt kê mọi câu trả lời khác nhau giữa hai chương trình
@@ -25,6 +26,7 @@ cli-help =
       3  thiếu tập tin, hoặc tập tin không đúng
       4  không ghi được tập tin, hoặc không mở được địa chỉ
       5  không có món, khu vực hoặc dòng rác được hỏi
+      6  dừng theo yêu cầu; những gì đã xong được giữ lại
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -43,21 +45,66 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        nhãn nắp thùng, 7 x 9 inch
-      --sheet postcard   bưu thiếp hai mặt, 9 x 6 inch
+      --sheet lid        nhãn nắp thùng
+      --sheet sticker    nhãn dán tròn có một thông điệp
+      --sheet sign       bảng ở thùng chung, đọc từ xa hơn
+      --sheet postcard   bưu thiếp hai mặt để gửi thư
+      --sheet self-mailer  tờ letter hoặc A4, gấp lại và gửi thư
+      --sheet handout    tờ letter hoặc A4 để phát tay, một hoặc hai mặt
       --stream STREAM    dòng rác nói tới
       --zone ZONE        chỉ cho một khu vực
-      --languages en,es  bằng các ngôn ngữ này, một đến ba
+      --languages en,es  bằng các ngôn ngữ này, một đến bốn
       --out PLACE        thư mục hoặc tên tập tin
       --date YYYY-MM-DD  ngày làm
       --register         ghi bản in vào sổ đăng ký của tập tin chương trình
-      --copies N         số bản, cho sổ đăng ký
+      --copies N         số bản, cho sổ đăng ký và phiếu in; hoặc en=400,es=200
       --printed YYYY-MM-DD  ngày in, cho sổ đăng ký; nếu không thì là ngày làm
+      --size SIZE        khổ thành phẩm: 8x12in, a4, "200 x 300 mm", hoặc đường kính, 115mm
+      --corner 6mm       bán kính góc; 0 là góc vuông
+      --fold half        cách gấp tờ gửi thư: half (gấp đôi) hoặc thirds (gấp ba)
+      --item ITEM        món mà nhãn dán nói tới; mã QR mở món đó
+      --distance 2m      đọc từ bao xa; quyết định cỡ chữ nhỏ nhất
+      --qr-level H       mức hư hỏng mã QR phải chịu được: M, Q hoặc H
+      --die-line         vẽ đường bế của nhãn bằng màu pha
+      --printers-mark    chừa chỗ cho dấu riêng của nhà in
+      --stock NAME       in trên giấy gì, cho phiếu in
+      --thickness 0.3mm  giấy dày bao nhiêu; bưu điện cần biết
+      --no-places        bỏ danh sách địa điểm
+      --press 13x19in    nhiều bản trên một tờ in: 11x17in, 12x18in, 13x19in, sra3, hoặc tự gõ
+      --gutter 8mm       khoảng cách giữa các bản
+      --up N             nhiều nhất bao nhiêu bản
+      --work-and-turn    mặt trước và mặt sau trên một bản kẽm
+      --alone            mỗi ngôn ngữ một tập tin, không phải một cho tất cả
+      --no-ticket        bỏ phiếu in
 
-    Tạo bản in bằng một đến ba ngôn ngữ dạng PDF cho nhà in và liệt kê kết quả kiểm tra. Có lỗi
-    thì không ghi gì. Cùng chương trình và ngày cho ra cùng các byte. Nếu không nêu, dòng rác là
-    tái chế, ngôn ngữ là ba tiếng đầu của chương trình, thư mục là thư mục hiện tại, ngày là
-    hôm nay.
+    Tạo bản in bằng một đến bốn ngôn ngữ dạng PDF cho nhà in, kèm phiếu in là tập tin riêng, và
+    liệt kê kết quả kiểm tra. Có lỗi thì không ghi gì. Cùng chương trình và ngày cho ra cùng các
+    byte. Nếu không nêu, dòng rác là tái chế, ngôn ngữ là ba tiếng đầu của chương trình, thư mục
+    là thư mục hiện tại, ngày là hôm nay.
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   các bản in này, hoặc all (tất cả)
+      --stream STREAMS       các dòng rác nói tới, hoặc all (tất cả)
+      --zone ZONE            chỉ cho một khu vực
+      --languages SET        một nhóm ngôn ngữ; có bao nhiêu nhóm thì nêu bấy nhiêu lần
+          en                 bằng một ngôn ngữ
+          en,es              bằng các ngôn ngữ này chung với nhau
+          each               mỗi ngôn ngữ của chương trình một bản riêng
+          together           ba ngôn ngữ đầu của chương trình trên một bản in
+      --out FOLDER           thư mục để ghi; mỗi chương trình có thư mục riêng trong đó
+      --date YYYY-MM-DD      ngày làm
+      --hands N              số bản in tạo cùng lúc; nếu không thì bằng số nhân của máy
+      --again                tạo lại cả những gì đã có
+
+    Tạo mọi bản in được yêu cầu của mọi chương trình. Thư mục giữ ghi chép mỗi tập tin được tạo
+    từ gì, trong batch.json: lần chạy sau chỉ tạo những gì còn thiếu hoặc sẽ khác. Ngày cũng
+    được tính; không có --date thì là hôm nay, và ngày mai mọi thứ được tạo lại.
+
+    Một bản in không được thì các bản khác vẫn tiếp tục; cuối cùng cho biết vì sao và phải làm
+    gì. Mỗi tập tin được ghi trọn vẹn hoặc không ghi. Ctrl-C dừng có trật tự: bản đang làm được
+    làm xong, và cùng lệnh đó sẽ làm tiếp sau. Kết thúc với mã 1 khi có gì không được. Dạng
+    JSON: “lidleaf-batch-report” (made, skipped, failed kèm why và next).
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -162,6 +209,8 @@ cli-question-cannot-tell = Tôi không biết
 ## Sheets
 
 cli-sheet-shortened = dòng rút ngắn: chỉ “{ $item }” dẫn đến đúng nơi trong { $percent } trường hợp
+cli-sheet-left-out = bỏ bớt vì không đủ chỗ: { $items }
+cli-sheet-hazards-in-brief = không đủ chỗ cho các nơi nhận chất nguy hiểm; mã QR và số điện thoại trên bản in dẫn đến đó
 cli-registered = Đã ghi vào sổ đăng ký của { $file } là “{ $id }”.
 cli-preflight-pass = Kiểm tra trước khi in: không cần sửa gì.
 cli-preflight-warnings =
@@ -172,6 +221,31 @@ cli-preflight-errors =
     { $count ->
        *[other] Kiểm tra trước khi in: { $count } lỗi. Không ghi tập tin.
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }: { $file }
+cli-batch-made = đã tạo
+cli-batch-kept = giữ nguyên
+cli-batch-failed = không được
+cli-batch-failed-one = Không được: { $what }
+cli-batch-summary = { $folder }: { $made } đã tạo, { $kept } giữ nguyên, { $failed } không được, từ { $programs ->
+       *[other] { $programs } chương trình.
+    }
+cli-batch-warned =
+    { $count ->
+       *[other] { $count } bản in đã tạo có cảnh báo: lidleaf print cho xem.
+    }
+cli-batch-stopped = Đã dừng khi chưa xong hết. Chạy cùng lệnh để làm tiếp.
+cli-batch-notes-lost = Không dùng được ghi chép trong batch.json nên đã tạo lại tất cả.
+cli-batch-next-preflight = Xin sửa chương trình, hoặc dùng ít ngôn ngữ hơn trên bản in này, rồi chạy lại cùng lệnh.
+cli-batch-crashed = Không tạo được bản in vì phần mềm này có lỗi.
+cli-batch-next-crashed = Xin giữ thông báo ở trên và tập tin chương trình, rồi báo cả hai.
+cli-batch-program-errors = Chương trình { $file } có lỗi ({ $count }) nên không tạo bản in nào từ đó.
+    .hint = lidleaf check liệt kê các lỗi và cách làm.
+cli-batch-same-id = Các tập tin này có cùng mã “{ $id }” nên bản in sẽ trùng tên: { $files }.
+    .hint = Xin in vào các thư mục khác nhau.
+cli-batch-busy = Một lần chạy khác đang ghi vào thư mục { $file }.
+    .hint = Xin đợi đến khi xong, hoặc nêu thư mục khác bằng --out.
+cli-batch-no-shop = Không dùng được phông chữ hoặc hồ sơ in đi kèm phần mềm: { $detail }
+    .hint = Xin cài lại phần mềm.
 
 ## Comparing
 
@@ -211,7 +285,15 @@ cli-usage-fact = “{ $word }” không phải thuộc tính và giá trị.
 cli-usage-date = “{ $word }” không phải là ngày.
     .hint = Xin viết năm, tháng, ngày: 2027-01-31
 cli-usage-copies = “{ $word }” không phải số bản.
-    .hint = Xin viết số nguyên: --copies 400
+    .hint = Xin viết số nguyên, --copies 400, hoặc một số cho mỗi ngôn ngữ, --copies en=400,es=200
+cli-usage-for = “{ $word }” không phải cách dùng bản in.
+    .hint = Xin viết --for press cho nhà in, hoặc --for web để đọc trên màn hình và đọc thành tiếng.
+cli-usage-ink-limit = “{ $word }” không phải giới hạn mực.
+    .hint = Xin viết tổng của bốn bản kẽm, tính bằng phần trăm: --ink-limit 280
+cli-usage-press-only = { $option } chỉ dùng cho nhà in, còn --for web không tạo tập tin cho nhà in.
+    .hint = Xin bỏ một trong hai.
+cli-usage-hands = “{ $word }” không phải số bản in tạo cùng lúc.
+    .hint = Xin viết số nguyên từ 1: --hands 4
 cli-usage-port = “{ $word }” không phải cổng.
     .hint = Xin viết số từ 0 đến 65535; 0 lấy cổng trống bất kỳ.
 cli-usage-address = “{ $word }” không phải địa chỉ mạng.
@@ -219,7 +301,7 @@ cli-usage-address = “{ $word }” không phải địa chỉ mạng.
 cli-usage-language = Không có thông báo bằng “{ $word }”.
     .hint = Hiện có: { $known }.
 cli-usage-sheet = Không có bản in “{ $word }”.
-    .hint = Xin viết --sheet lid hoặc --sheet postcard.
+    .hint = Xin viết --sheet và một trong: lid, sticker, sign, postcard, self-mailer, handout.
 cli-usage-fix = “{ $word }” không phải số của cách sửa.
     .hint = lidleaf check PROGRAM liệt kê các số, như 2.1.
 cli-usage-other = Không hiểu lệnh: { $detail }.
@@ -281,5 +363,19 @@ cli-unknown-stream = Không có dòng rác “{ $stream }”.
     .hint = Các dòng rác: { $known }.
 cli-unknown-sheet-language = Chương trình không phát hành bằng “{ $language }”.
     .hint = Phát hành bằng: { $known }.
-cli-too-many-languages = Một bản in dùng một đến ba ngôn ngữ, không phải { $count }.
+cli-too-many-languages = Một bản in dùng một đến bốn ngôn ngữ, không phải { $count }.
     .hint = Xin nêu bằng --languages en,es
+cli-usage-size = “{ $word }” không phải kích thước.
+    .hint = Xin viết tên, như a4 hoặc letter, hoặc rộng, cao và đơn vị: 8x12in
+cli-usage-length = “{ $word }” không phải độ dài.
+    .hint = Xin viết số và đơn vị: 6mm, 0.25in
+cli-usage-fold = “{ $word }” không phải cách gấp.
+    .hint = Xin viết --fold half hoặc --fold thirds.
+cli-usage-qr-level = “{ $word }” không phải mức sửa lỗi.
+    .hint = Xin viết M, Q hoặc H.
+cli-usage-up = “{ $word }” không phải số bản in.
+    .hint = Xin viết số nguyên: --up 4
+cli-unknown-sheet-item = Không có món “{ $item }”.
+    .hint = Xin nêu bằng mã của món, như lidleaf answer --json cho thấy.
+cli-nothing-against = Không có gì nói rằng “{ $item }” không được bỏ vào.
+    .hint = Nhãn dán để cảnh báo: xin nêu món không nhận, hoặc chất nguy hiểm.

@@ -10,6 +10,7 @@ cli-help =
       check PROGRAM          列出方案中的问题
       answer PROGRAM ITEM    像回答居民那样回答一个物品
       print PROGRAM          制作桶盖标签或明信片的印刷 PDF
+      batch PROGRAM…         一次为多个方案制作多个印刷品
       publish [PROGRAM]      把指南写成文件夹，可放到任何网站服务器
       serve FOLDER           在本机地址上显示已发布的文件夹
       compare BEFORE AFTER   列出两个方案之间变动的所有答案
@@ -25,6 +26,7 @@ cli-help =
       3  缺少文件，或文件不对
       4  文件写不了，或地址打不开
       5  没有所要的物品、地区或类别
+      6  按要求停止；已完成的保留
 cli-help-check =
     lidleaf check PROGRAM [--catalog FILE] [--fix NUMBER --out FILE]
 
@@ -40,20 +42,63 @@ cli-help-answer =
 cli-help-print =
     lidleaf print PROGRAM --sheet SHEET [OPTIONS]
 
-      --sheet lid        桶盖标签，7 x 9 英寸
-      --sheet postcard   双面邮寄明信片，9 x 6 英寸
+      --sheet lid        桶盖标签
+      --sheet sticker    圆形贴纸，一句话
+      --sheet sign       公用桶告示牌，从较远处看
+      --sheet postcard   双面邮寄明信片
+      --sheet self-mailer  信纸或 A4 大小，折叠后邮寄
+      --sheet handout    信纸或 A4 大小的宣传单，单面或双面
       --stream STREAM    所说的类别
       --zone ZONE        只限一个地区
-      --languages en,es  使用的语言，一到三种
+      --languages en,es  使用的语言，一到四种
       --out PLACE        文件夹或文件名
       --date YYYY-MM-DD  制作日期
       --register         记入方案文件的印刷登记
-      --copies N         份数，用于登记
+      --copies N         份数，用于登记和工单；或写 en=400,es=200
       --printed YYYY-MM-DD  印刷日期，用于登记；不写则为制作日期
+      --size SIZE        成品尺寸：8x12in、a4、"200 x 300 mm"，或直径 115mm
+      --corner 6mm       圆角半径；0 为直角
+      --fold half        折叠邮寄单的折法：half（对折）或 thirds（三折）
+      --item ITEM        贴纸所说的那个物品；二维码打开它
+      --distance 2m      阅读距离；决定最小字号
+      --qr-level H       二维码须承受的损坏：M、Q 或 H
+      --die-line         用专色画出标签的模切线
+      --printers-mark    给印刷厂自己的标记留位置
+      --stock NAME       所用的纸张，写在工单上
+      --thickness 0.3mm  纸的厚度；邮局要知道
+      --no-places        不写地点列表
+      --press 13x19in    一大张印多个：11x17in、12x18in、13x19in、sra3，或自己填写
+      --gutter 8mm       它们之间的间距
+      --up N             最多几个
+      --work-and-turn    正反面在一块印版上
+      --alone            每种语言一个文件，而不是合成一个
+      --no-ticket        不写工单
 
-    用一到三种语言制作印刷用 PDF，并列出印前检查的结果。有错误就不写文件。同样的方案和日期
-    得到同样的字节。不指定时，类别为可回收物，语言为方案的前三种，文件夹为当前文件夹，日期为
-    今天。
+    用一到四种语言制作印刷用 PDF，另附一个工单文件，并列出印前检查的结果。有错误就不写文件。
+    同样的方案和日期得到同样的字节。不指定时，类别为可回收物，语言为方案的前三种，文件夹为
+    当前文件夹，日期为今天。
+cli-help-batch =
+    lidleaf batch PROGRAM… --sheet SHEETS --out FOLDER [OPTIONS]
+
+      --sheet lid,postcard   这些印刷品，或 all（全部）
+      --stream STREAMS       所说的类别，或 all（全部）
+      --zone ZONE            只限一个地区
+      --languages SET        一组语言；有几组就写几次
+          en                 用一种语言
+          en,es              这几种语言放在一起
+          each               方案的每种语言各做一份
+          together           方案的前三种语言放在一张上
+      --out FOLDER           写入的文件夹；每个方案在其中有自己的文件夹
+      --date YYYY-MM-DD      制作日期
+      --hands N              同时制作几个；不写则与处理器核心数相同
+      --again                已经做好的也重新制作
+
+    为每个方案制作所要的全部印刷品。文件夹里的 batch.json 记下每个文件由什么制成：再次运行
+    只制作缺少的或会有变化的。日期也算在内；不写 --date 就用今天，明天会全部重新制作。
+
+    一个印刷品失败不影响其他的；最后会说明各自失败的原因和办法。每个文件要么完整写出，要么
+    不写。按 Ctrl-C 会有序停止：已开始的做完，以后用同一条命令接着做。有失败时以退出码 1
+    结束。JSON 格式：“lidleaf-batch-report”（made、skipped、failed，附 why 和 next）。
 cli-help-publish =
     lidleaf publish [PROGRAM] --out FOLDER [--app FOLDER]
 
@@ -156,6 +201,8 @@ cli-question-cannot-tell = 看不出来
 ## Sheets
 
 cli-sheet-shortened = 缩短的行：单写“{ $item }”，{ $percent } 的情况去处是对的
+cli-sheet-left-out = 因放不下而省去：{ $items }
+cli-sheet-hazards-in-brief = 放不下接收危险品的地点；可扫印刷品上的二维码或打上面的电话查询
 cli-registered = 已记入 { $file } 的登记，编号“{ $id }”。
 cli-preflight-pass = 印前检查：没有要改正的。
 cli-preflight-warnings =
@@ -166,6 +213,31 @@ cli-preflight-errors =
     { $count ->
        *[other] 印前检查：{ $count } 个错误。没有写文件。
     }
+cli-batch-progress = [{ $done }/{ $of }] { $outcome }：{ $file }
+cli-batch-made = 已制作
+cli-batch-kept = 没有变
+cli-batch-failed = 失败
+cli-batch-failed-one = 失败：{ $what }
+cli-batch-summary = { $folder }：制作 { $made } 个，没有变 { $kept } 个，失败 { $failed } 个，{ $programs ->
+       *[other] 来自 { $programs } 个方案。
+    }
+cli-batch-warned =
+    { $count ->
+       *[other] 制作的印刷品中有 { $count } 个带警告：lidleaf print 会显示。
+    }
+cli-batch-stopped = 没有全部完成就停止了。运行同一条命令会接着做。
+cli-batch-notes-lost = batch.json 里的记录不能用，所以全部重新制作了。
+cli-batch-next-preflight = 请改正方案，或让这张印刷品少用几种语言，再运行同一条命令。
+cli-batch-crashed = 因本程序出错，印刷品没有做成。
+cli-batch-next-crashed = 请保留上面的消息和方案文件，并一起报告。
+cli-batch-program-errors = 方案 { $file } 有错误（{ $count } 个），没有用它制作印刷品。
+    .hint = lidleaf check 会列出错误和办法。
+cli-batch-same-id = 这些文件的编号相同，都是“{ $id }”，印刷品会重名：{ $files }。
+    .hint = 请把它们印到不同的文件夹。
+cli-batch-busy = 另一次运行正在往文件夹 { $file } 里写。
+    .hint = 请等它完成，或用 --out 指定别的文件夹。
+cli-batch-no-shop = 随程序附带的字体或印刷配置文件不能用：{ $detail }
+    .hint = 请重新安装程序。
 
 ## Comparing
 
@@ -205,7 +277,15 @@ cli-usage-fact = “{ $word }”不是属性和值。
 cli-usage-date = “{ $word }”不是日期。
     .hint = 请按年、月、日写：2027-01-31
 cli-usage-copies = “{ $word }”不是份数。
-    .hint = 请写整数：--copies 400
+    .hint = 请写整数：--copies 400，或每种语言各写一个：--copies en=400,es=200
+cli-usage-for = “{ $word }”不是印刷品的用途。
+    .hint = 请写 --for press（交印刷厂）或 --for web（在屏幕上看和朗读）。
+cli-usage-ink-limit = “{ $word }”不是墨量上限。
+    .hint = 请写四块印版的总和，以百分比计：--ink-limit 280
+cli-usage-press-only = { $option } 只用于印刷，而 --for web 不制作印刷文件。
+    .hint = 请去掉其中一个。
+cli-usage-hands = “{ $word }”不是同时制作的数量。
+    .hint = 请写从 1 起的整数：--hands 4
 cli-usage-port = “{ $word }”不是端口。
     .hint = 请写 0 到 65535 的数；0 表示任意空闲端口。
 cli-usage-address = “{ $word }”不是网络地址。
@@ -213,7 +293,7 @@ cli-usage-address = “{ $word }”不是网络地址。
 cli-usage-language = 没有“{ $word }”的消息。
     .hint = 现有：{ $known }。
 cli-usage-sheet = 没有“{ $word }”这种印刷品。
-    .hint = 请写 --sheet lid 或 --sheet postcard。
+    .hint = 请写 --sheet 和其中一种：lid、sticker、sign、postcard、self-mailer、handout。
 cli-usage-fix = “{ $word }”不是改正办法的编号。
     .hint = lidleaf check PROGRAM 会列出编号，如 2.1。
 cli-usage-other = 命令看不懂：{ $detail }。
@@ -275,5 +355,19 @@ cli-unknown-stream = 没有“{ $stream }”这个类别。
     .hint = 类别有：{ $known }。
 cli-unknown-sheet-language = 方案没有用“{ $language }”发布。
     .hint = 发布语言有：{ $known }。
-cli-too-many-languages = 一张印刷品可用一到三种语言，不能用 { $count } 种。
+cli-too-many-languages = 一张印刷品可用一到四种语言，不能用 { $count } 种。
     .hint = 请用 --languages en,es 指定
+cli-usage-size = “{ $word }”不是尺寸。
+    .hint = 请写名称，如 a4 或 letter，或写宽、高和单位：8x12in
+cli-usage-length = “{ $word }”不是长度。
+    .hint = 请写数字和单位：6mm、0.25in
+cli-usage-fold = “{ $word }”不是折法。
+    .hint = 请写 --fold half 或 --fold thirds。
+cli-usage-qr-level = “{ $word }”不是纠错等级。
+    .hint = 请写 M、Q 或 H。
+cli-usage-up = “{ $word }”不是印刷品的数量。
+    .hint = 请写整数：--up 4
+cli-unknown-sheet-item = 没有“{ $item }”这个物品。
+    .hint = 请写它的编号，lidleaf answer --json 会显示。
+cli-nothing-against = 没有规定说“{ $item }”不能放。
+    .hint = 贴纸用来提醒：请写一个不收的东西，或危险品。

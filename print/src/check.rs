@@ -1,14 +1,15 @@
 //! Checks of the job itself, before anything is shaped. All errors are found, not only the first.
 
 use crate::finding::{PreflightItem, PrintError};
-use crate::job::{LanguageBlock, SheetJob, Tone};
+use crate::job::{LanguageBlock, SheetJob, SheetKind, Tone};
 use crate::make::Press;
 use crate::pdf::Profile;
 use crate::pictogram::pictogram;
 use crate::place::{
-    ADDRESSEE, EDITION, INDICIA, ISSUER, JOB_NAME, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, english, foot,
-    heading, line, numbered, scan, title,
+    ADDRESSEE, EDITION, INDICIA, ISSUER, JOB_NAME, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, STOCK, english,
+    foot, heading, line, numbered, scan, title,
 };
+use crate::sheet::{MailClass, SheetSize};
 use crate::text::refuse_bad_characters;
 use crate::unit::Mm;
 
@@ -39,6 +40,7 @@ pub(crate) fn press<'a>(press: &Press<'a>) -> Result<Profile<'a>, PrintError> {
 /// Refuses a job that can't become a sheet.
 pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
     let mut errors = Vec::new();
+    size(job, &mut errors);
     fields(job, &mut errors);
     languages(job, &mut errors);
     for block in &job.languages {
@@ -54,6 +56,146 @@ pub(crate) fn check(job: &SheetJob) -> Result<(), PrintError> {
     if errors.is_empty() { Ok(()) } else { Err(PrintError { items: errors }) }
 }
 
+/// Sizes that can be made: of the sheet, its corners, its stock and the press sheet.
+fn size(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
+    let size = job.finished_size();
+    let (width, height) = (size.width, size.height);
+    let limits = job.sheet.sizes();
+    let refuse = |code: &'static str, message: String| {
+        PreflightItem::error(code, message).arg("width", short(width)).arg("height", short(height))
+    };
+    // Written so that "not a number" is refused as well.
+    if !(width > Mm::ZERO && height > Mm::ZERO) {
+        let message = format!(
+            "the sheet is {} x {} mm; both sides must be longer than nothing, type the finished size again",
+            short(width),
+            short(height)
+        );
+        errors.push(refuse("size-zero", message));
+        return;
+    }
+    let named = limits.named.iter().filter_map(|name| SheetSize::named(name));
+    let offered = named.into_iter().any(|one| one.width == width && one.height == height);
+    match limits.typed {
+        None if !offered => {
+            let names = limits.named.join(", ");
+            let message = format!(
+                "the sheet is {} x {} mm; this one is made in these sizes only: {names}",
+                short(width),
+                short(height)
+            );
+            errors.push(refuse("size-fixed", message).arg("names", names));
+        }
+        Some((least, most))
+            if !offered && [width, height].into_iter().any(|side| !(side >= least && side <= most)) =>
+        {
+            let message = format!(
+                "the sheet is {} x {} mm; type sides from {} to {} mm, with their unit",
+                short(width),
+                short(height),
+                short(least),
+                short(most)
+            );
+            errors.push(
+                refuse("size-out-of-range", message).arg("least", short(least)).arg("most", short(most)),
+            );
+        }
+        _ => shape(job, errors),
+    }
+    if let Some(thickness) = job.stock.thickness
+        && !(thickness >= THINNEST && thickness <= THICKEST)
+    {
+        let message = format!(
+            "the stock is {} mm thick; paper and label film are {} to {} mm, look at what the print shop sent",
+            short(thickness),
+            THINNEST.0,
+            THICKEST.0
+        );
+        errors.push(PreflightItem::error("stock-thickness", message).arg("thickness", short(thickness)));
+    }
+    if let Some(press) = &job.press {
+        let sides = [press.width, press.height];
+        if sides.into_iter().any(|side| !(side >= PRESS.0 && side <= PRESS.1)) {
+            let message = format!(
+                "the press sheet is {} x {} mm; type sides from {} to {} mm, with their unit",
+                short(press.width),
+                short(press.height),
+                PRESS.0.0,
+                PRESS.1.0
+            );
+            errors.push(
+                PreflightItem::error("press-size", message)
+                    .arg("width", short(press.width))
+                    .arg("height", short(press.height))
+                    .arg("least", short(PRESS.0))
+                    .arg("most", short(PRESS.1)),
+            );
+        }
+    }
+}
+
+/// Paper and label film as one sheet. Ours: from tissue to board.
+const THINNEST: Mm = Mm(0.03);
+const THICKEST: Mm = Mm(3.0);
+/// The sides of press sheets, from a small digital press to a large offset one. Ours.
+const PRESS: (Mm, Mm) = (Mm(150.0), Mm(1700.0));
+/// A sheet is at most so many times longer than wide. Ours: lines of words need some width.
+const LONGEST: f64 = 4.0;
+
+/// A length for a message: at most two places.
+fn short(length: Mm) -> String {
+    let text = format!("{:.2}", length.0);
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+}
+
+/// What a possible size must be for its kind of sheet.
+fn shape(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
+    let SheetSize { width, height, corner } = job.finished_size();
+    let both = |item: PreflightItem| item.arg("width", short(width)).arg("height", short(height));
+    let (long, least) = (width.max(height), width.min(height));
+    if long > least * LONGEST {
+        let message = format!(
+            "the sheet is {} x {} mm; one side may be at most {LONGEST} times the other",
+            short(width),
+            short(height)
+        );
+        errors.push(both(PreflightItem::error("size-too-narrow", message)).arg("most", LONGEST));
+    }
+    if job.sheet == SheetKind::RoundSticker && width != height {
+        let message = format!(
+            "a round label is as wide as it is high, not {} x {} mm; type its diameter",
+            short(width),
+            short(height)
+        );
+        errors.push(both(PreflightItem::error("size-not-round", message)));
+    }
+    if job.sheet == SheetKind::PostcardMailer && MailClass::of(width, height).is_none() {
+        let message = format!(
+            "the post takes no card, letter or flat of {} x {} mm (length along the address x height); letters are \
+             127 to 292 x 89 to 156 mm and 1.3 to 2.5 times as long as high, flats up to 381 x 305 mm",
+            short(width),
+            short(height)
+        );
+        errors.push(both(PreflightItem::error("postal-size", message)));
+    }
+    let most = match job.sheet {
+        SheetKind::CartLid | SheetKind::EnclosureSign => least / 4.0,
+        // A round label's corner is its own.
+        SheetKind::RoundSticker => Mm(f64::INFINITY),
+        // Machines stop at rounder corners of mail (QSG 201: at most 1/8 in), and paper sheets are cut square.
+        SheetKind::PostcardMailer | SheetKind::SelfMailer | SheetKind::Handout => Mm::inches(0.125),
+    };
+    if let Some(corner) = corner
+        && !(corner >= Mm::ZERO && corner <= most)
+    {
+        let most = short(most);
+        let message = format!("the corners' radius is {} mm; give one from 0 to {most} mm", short(corner));
+        errors.push(
+            PreflightItem::error("corner-radius", message).arg("radius", short(corner)).arg("most", most),
+        );
+    }
+}
+
 fn fields(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
     for (field, text, needed) in [
         (ISSUER, &job.jurisdiction, true),
@@ -61,6 +203,7 @@ fn fields(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
         (SHORT_ADDRESS, &job.short_url, true),
         (EDITION, &job.edition, false),
         (NOTICE, &job.print_notice, false),
+        (STOCK, &job.stock.name, false),
     ] {
         errors.extend(refuse_bad_characters(text, field));
         if needed && text.trim().is_empty() {
@@ -121,7 +264,7 @@ fn is_date(text: &str) -> bool {
     (1..=days).contains(&day) && year > 0
 }
 
-/// One to three languages, no two alike, all saying the same things.
+/// One to four languages, no two alike, all saying the same things.
 fn languages(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
     let count = job.languages.len();
     if count == 0 || count > MOST_LANGUAGES {
@@ -133,6 +276,11 @@ fn languages(job: &SheetJob, errors: &mut Vec<PreflightItem>) {
     if first.sections.is_empty() {
         let message = "the sheet has no sections; choose what it is to say".to_owned();
         errors.push(PreflightItem::error("nothing-to-say", message));
+    }
+    let lines: usize = first.sections.iter().map(|section| section.lines.len()).sum();
+    if job.sheet == SheetKind::RoundSticker && lines > 1 {
+        let message = format!("a round label bears one message, not {lines}; choose one thing");
+        errors.push(PreflightItem::error("one-message", message).arg("lines", lines));
     }
     for (index, block) in job.languages.iter().enumerate() {
         if job.languages.iter().take(index).any(|other| other.lang == block.lang) {

@@ -42,6 +42,31 @@ pub enum Item {
     Rule(Rule),
     /// A line of text.
     Text(TextLine),
+    /// A line for whoever cuts or aligns, on no plate of its own or on all.
+    Technical(Technical),
+}
+
+/// What a technical line is drawn in. Neither is one of the four inks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Colorant {
+    /// A spot colour that is never printed: where the die cuts.
+    Die,
+    /// All plates together: what they are laid on each other by.
+    Registration,
+}
+
+/// An outline stroked for whoever cuts or aligns; it prints over what is below and takes nothing away.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Technical {
+    /// What it is.
+    pub what: String,
+    /// What it is drawn in.
+    pub colorant: Colorant,
+    /// Its outline.
+    pub path: Vec<PathOp>,
+    /// How thick.
+    pub width: Pt,
 }
 
 /// A filled area.
@@ -123,7 +148,10 @@ pub struct TextLine {
     pub rect: Rect,
     /// The ink.
     pub ink: Ink,
-    /// The runs from left to right.
+    /// Whether it stands on its head: the pen of each run then moves to the left. `rect` is where it is on the page.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub turned: bool,
+    /// The runs from left to right, as they are read when the line is upright.
     pub runs: Vec<Run>,
 }
 
@@ -155,6 +183,47 @@ pub struct Glyph {
     pub dy: i32,
     /// The characters it stands for, in reading order; empty when an earlier glyph of its cluster has them.
     pub text: String,
+}
+
+impl Item {
+    /// The same thing elsewhere on the page.
+    pub(crate) fn moved(&self, dx: Pt, dy: Pt) -> Self {
+        let by = |p: Point| Point { x: p.x + dx, y: p.y + dy };
+        let mut item = self.clone();
+        match &mut item {
+            Self::Fill(fill) => map(&mut fill.path, by),
+            Self::Technical(line) => map(&mut line.path, by),
+            Self::Rule(rule) => (rule.from, rule.to) = (by(rule.from), by(rule.to)),
+            Self::Text(line) => {
+                line.rect = Rect::new(line.rect.x + dx, line.rect.y + dy, line.rect.width, line.rect.height);
+                line.runs.iter_mut().for_each(|run| run.origin = by(run.origin));
+            }
+        }
+        item
+    }
+
+    /// The same thing turned on its head within an area.
+    pub(crate) fn turned(&self, area: Rect) -> Self {
+        let (x, y) = (area.x + area.right(), area.y + area.bottom());
+        let by = |p: Point| Point { x: x - p.x, y: y - p.y };
+        let mut item = self.clone();
+        match &mut item {
+            Self::Fill(fill) => map(&mut fill.path, by),
+            Self::Technical(line) => map(&mut line.path, by),
+            Self::Rule(rule) => (rule.from, rule.to) = (by(rule.from), by(rule.to)),
+            Self::Text(line) => {
+                let rect = line.rect;
+                line.rect = Rect::new(x - rect.right(), y - rect.bottom(), rect.width, rect.height);
+                line.runs.iter_mut().for_each(|run| run.origin = by(run.origin));
+                line.turned = !line.turned;
+            }
+        }
+        item
+    }
+}
+
+fn map(path: &mut [PathOp], by: impl Fn(Point) -> Point) {
+    path.iter_mut().for_each(|op| *op = op.map(&by));
 }
 
 impl DisplayList {

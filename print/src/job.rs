@@ -5,33 +5,111 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::sheet::{PressSheet, SheetSize};
 use crate::unit::Mm;
 
 /// Which sheet to make.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum SheetKind {
-    /// A label for a cart's lid, 7 x 9 in, one page.
+    /// A label for a cart's lid, one page.
     CartLid,
-    /// A postcard mailer, 9 x 6 in, message side and address side.
+    /// A round label with one message, one page.
+    RoundSticker,
+    /// A sign at shared containers, read from some steps away, one page.
+    EnclosureSign,
+    /// A card for the mail, message side and address side.
     PostcardMailer,
+    /// A letter or A4 sheet that is folded and mailed without an envelope, outside and inside.
+    SelfMailer,
+    /// A letter or A4 sheet to hand out, on one side or both.
+    Handout,
 }
 
 impl SheetKind {
     /// Every sheet there is.
-    pub const ALL: [Self; 2] = [Self::CartLid, Self::PostcardMailer];
+    pub const ALL: [Self; 6] = [
+        Self::CartLid,
+        Self::RoundSticker,
+        Self::EnclosureSign,
+        Self::PostcardMailer,
+        Self::SelfMailer,
+        Self::Handout,
+    ];
 
     /// The name used in files and on the command line.
     pub const fn id(self) -> &'static str {
         match self {
             Self::CartLid => "cart-lid",
+            Self::RoundSticker => "round-sticker",
+            Self::EnclosureSign => "enclosure-sign",
             Self::PostcardMailer => "postcard-mailer",
+            Self::SelfMailer => "self-mailer",
+            Self::Handout => "handout",
         }
     }
 
     /// The sheet of that name.
     pub fn from_id(id: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|kind| kind.id() == id)
+    }
+
+    /// How far away the sheet is read where nobody says it. Ours: a cart or a card is read at arm's length, a sign
+    /// at shared containers from two steps before them.
+    pub const fn usual_distance(self) -> Mm {
+        match self {
+            Self::EnclosureSign => Mm(2000.0),
+            Self::RoundSticker => Mm(1000.0),
+            Self::CartLid | Self::PostcardMailer => Mm(600.0),
+            Self::SelfMailer | Self::Handout => Mm(450.0),
+        }
+    }
+
+    /// Whether it goes by mail.
+    pub const fn is_mailed(self) -> bool {
+        matches!(self, Self::PostcardMailer | Self::SelfMailer)
+    }
+}
+
+/// How a self-mailer is folded.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Fold {
+    /// Once, across the middle.
+    #[default]
+    Half,
+    /// Twice, like a letter.
+    Thirds,
+}
+
+/// How much of a QR code may be damaged and still be read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum QrLevel {
+    /// About 15 of 100 code words (level M).
+    Medium,
+    /// About 25 (level Q).
+    Quartile,
+    /// About 30 (level H): for stickers that get scratched.
+    High,
+}
+
+/// What a sheet is printed on, as the coordinator typed it.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Stock {
+    /// Its name.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// Its thickness, where it is known: one sheet's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub thickness: Option<Mm>,
+}
+
+impl Stock {
+    /// Whether nothing is known of it.
+    pub fn is_unknown(&self) -> bool {
+        self.name.is_empty() && self.thickness.is_none()
     }
 }
 
@@ -65,7 +143,28 @@ pub enum Tone {
 pub struct SheetJob {
     /// Which sheet.
     pub sheet: SheetKind,
-    /// One to three languages, the first leading. All say the same things in the same order: the same
+    /// Its finished size; none means the sheet's usual one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub size: Option<SheetSize>,
+    /// Self-mailer: how it is folded.
+    #[serde(default, skip_serializing_if = "is_usual")]
+    pub fold: Fold,
+    /// Whether the line along which the label is cut out is drawn for the die maker, in a colour of its own.
+    #[serde(default, skip_serializing_if = "is_usual")]
+    pub die_line: bool,
+    /// Whether room is kept in the small print for the printer's own mark.
+    #[serde(default, skip_serializing_if = "is_usual")]
+    pub printers_mark: bool,
+    /// How much damage the QR code must bear; none means the most that makes it no larger.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub qr_level: Option<QrLevel>,
+    /// What it is printed on.
+    #[serde(default, skip_serializing_if = "Stock::is_unknown")]
+    pub stock: Stock,
+    /// Several on a larger sheet; none means one a page.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub press: Option<PressSheet>,
+    /// One to four languages, the first leading. All say the same things in the same order: the same
     /// sections with the same number of lines, or the job is refused.
     pub languages: Vec<LanguageBlock>,
     /// What the QR code holds: the address of the guide.
@@ -95,6 +194,11 @@ pub struct SheetJob {
     /// How far away the sheet must still be read; it sets the smallest type allowed.
     #[serde(default = "SheetJob::arms_length")]
     pub viewing_distance: Mm,
+}
+
+/// Whether a setting is what it is when nobody sets it, so that it need not be written.
+fn is_usual<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
 }
 
 impl SheetJob {

@@ -4,14 +4,16 @@ use crate::check;
 use crate::display::DisplayList;
 use crate::finding::{PreflightItem, PrintError, Severity};
 use crate::font::{Face, FontSet};
+use crate::impose::impose;
 use crate::ink::INK_LIMIT;
-use crate::job::SheetJob;
+use crate::job::{SheetJob, SheetKind};
 use crate::layout::{self, Content};
 use crate::offer::{self, Offer, Step};
-use crate::pdf;
+use crate::pdf::{self, Profile};
 use crate::preflight::{Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
+use crate::unit::Mm;
 
 /// A press, as the print shop states it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -56,7 +58,7 @@ impl<'a, const N: usize> From<&'a [u8; N]> for Output<'a> {
 pub struct Artifact {
     /// The file.
     pub pdf: Vec<u8>,
-    /// What it shows, for the preview.
+    /// What it shows, for the preview: press sheets where several are printed on one.
     pub display_list: DisplayList,
     /// What to look at before it is sent, and what was found right: warnings first. Never an error.
     pub preflight: Vec<PreflightItem>,
@@ -118,16 +120,24 @@ pub fn make_fitting<'a>(
     fonts: &FontSet,
     output: impl Into<Output<'a>>,
 ) -> Result<Fitted, PrintError> {
+    check::check(job)?;
+    offer::check(job, &offer.steps)?;
+    make_with(job, offer, fonts, &Prepared::new(output)?)
+}
+
+/// The same for an output that is prepared already: packing a profile takes longer than a sheet, and it is the same
+/// for all. Makes the same bytes as [`make_fitting`].
+pub fn make_with(
+    job: &SheetJob,
+    offer: &Offer,
+    fonts: &FontSet,
+    output: &Prepared<'_>,
+) -> Result<Fitted, PrintError> {
     let steps = offer.steps.as_slice();
     check::check(job)?;
     offer::check(job, steps)?;
-    let output = output.into();
-    let press = match output {
-        Output::Press(press) => Some((check::press(&press)?, press.ink_limit)),
-        Output::Web => None,
-    };
     let setter = Typesetter::new(fonts);
-    let code = Code::new(&job.qr_url, job.viewing_distance)?;
+    let code = Code::new(&job.qr_url, scanned_from(job), job.qr_level)?;
     let mut content = Content::new(job, setter)?;
     let brief = if steps.iter().any(|step| matches!(step, Step::Brief { .. })) {
         let brief = offer::in_brief(job, steps);
@@ -136,24 +146,63 @@ pub fn make_fitting<'a>(
     } else {
         Vec::new()
     };
-    let taken = if steps.is_empty() { 0 } else { layout::steps_needed(job, offer, &content, &brief, &code) };
+    let taken =
+        if steps.is_empty() { 0 } else { layout::steps_needed(job, offer, &content, &brief, &code, setter) };
     let steps = steps.get(..taken).unwrap_or(steps);
     content.sections = layout::sections_after(job, steps, &content, &brief);
     let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
-    let ink_limit = press.as_ref().map(|(_, limit)| *limit);
+    let ink_limit = output.0.as_ref().map(|(_, limit)| *limit);
     let sheet = Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
     let findings = preflight(&sheet);
-    let (errors, notes): (Vec<_>, Vec<_>) =
+    let (errors, mut notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);
     if !errors.is_empty() {
         return Err(PrintError { items: errors });
     }
-    let pdf = match press {
-        Some((profile, _)) => pdf::write(&laid_out.list, fonts, &job, &profile),
-        None => pdf::write_web(&laid_out.list, fonts, &job),
+    // A press sheet is for a press; who reads on a screen sees the sheet itself.
+    let display_list = match (&output.0, &job.press) {
+        (Some(_), Some(press)) => {
+            let imposed = impose(&laid_out.list, press)?;
+            notes.push(imposed.note());
+            imposed.list
+        }
+        _ => laid_out.list,
     };
-    let artifact = Artifact { pdf, display_list: laid_out.list, preflight: notes };
+    let pdf = match &output.0 {
+        Some((profile, _)) => pdf::write(&display_list, fonts, &job, profile),
+        None => pdf::write_web(&display_list, fonts, &job),
+    };
+    let artifact = Artifact { pdf, display_list, preflight: notes };
     Ok(Fitted { artifact, job, taken })
+}
+
+/// An output made ready for many sheets: a press's profile is read, checked and packed once.
+pub struct Prepared<'a>(Option<(Profile<'a>, u16)>);
+
+impl std::fmt::Debug for Prepared<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let press = self.0.as_ref().map(|(profile, limit)| (&profile.description, limit));
+        f.debug_tuple("Prepared").field(&press).finish()
+    }
+}
+
+impl<'a> Prepared<'a> {
+    /// Reads a press's profile, if the output has one. Fails on a file that is no CMYK output profile, saying why,
+    /// and on an ink limit that no paper has.
+    pub fn new(output: impl Into<Output<'a>>) -> Result<Self, PrintError> {
+        match output.into() {
+            Output::Press(press) => Ok(Self(Some((check::press(&press)?, press.ink_limit)))),
+            Output::Web => Ok(Self(None)),
+        }
+    }
+}
+
+/// How far away the code is scanned from: people step up to a label of one message, however far it is seen.
+fn scanned_from(job: &SheetJob) -> Mm {
+    match job.sheet {
+        SheetKind::RoundSticker => job.viewing_distance.min(SheetJob::arms_length()),
+        _ => job.viewing_distance,
+    }
 }

@@ -36,7 +36,7 @@ use pdf_writer::types::{OutputIntentSubtype, OverprintMode, TrappingStatus};
 use pdf_writer::{Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr};
 use sha2::{Digest, Sha256};
 
-use crate::display::DisplayList;
+use crate::display::{Colorant, DisplayList, Item};
 use crate::font::FontSet;
 use crate::job::SheetJob;
 use crate::unit::{self, Pt};
@@ -94,6 +94,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, plain, overprint) = (objects.next(), objects.next(), objects.next());
     let every_plate = objects.next();
+    let die = has_die(list).then(|| objects.next());
     let embedded = fonts::embed(list, fonts, &mut objects, false);
     let streams: Vec<Vec<u8>> = list
         .pages
@@ -122,7 +123,12 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
         let mut states = resources.ext_g_states();
         states.pair(content::PLAIN, plain).pair(content::OVERPRINT, overprint);
         states.finish();
-        resources.color_spaces().pair(content::EVERY_PLATE, every_plate);
+        let mut spaces = resources.color_spaces();
+        spaces.pair(content::EVERY_PLATE, every_plate);
+        if let Some(die) = die {
+            spaces.pair(content::DIE, die);
+        }
+        spaces.finish();
         let mut used = resources.fonts();
         for font in embedded.fonts() {
             used.pair(Name(font.resource.as_bytes()), font.reference);
@@ -143,6 +149,13 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     ink.alternate_color_space().device_cmyk();
     ink.tint_exponential().domain([0.0, 1.0]).c0([0.0; 4]).c1([1.0; 4]).n(1.0);
     ink.finish();
+    // The die's is shown in magenta, the trade's habit (common practice, no source).
+    if let Some(die) = die {
+        let mut ink = pdf.color_space(die).separation(Name(b"Dieline"));
+        ink.alternate_color_space().device_cmyk();
+        ink.tint_exponential().domain([0.0, 1.0]).c0([0.0; 4]).c1([0.0, 1.0, 0.0, 0.0]).n(1.0);
+        ink.finish();
+    }
     embedded.write(&mut pdf);
 
     let mut stream = pdf.icc_profile(icc, &profile.deflated);
@@ -176,6 +189,12 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     intents.finish();
     root.finish();
     pdf.finish()
+}
+
+/// Whether a die's line is drawn, which needs a plate of its own that a press leaves out.
+fn has_die(list: &DisplayList) -> bool {
+    let die = |item: &Item| matches!(item, Item::Technical(line) if line.colorant == Colorant::Die);
+    list.pages.iter().any(|page| page.items.iter().any(die))
 }
 
 fn write_info(pdf: &mut Pdf, id: Ref, job: &SheetJob, press: bool) {

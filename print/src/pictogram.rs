@@ -76,68 +76,140 @@ impl Pictogram {
     }
 }
 
-/// Reads `M`, `L`, `C` and `Z` with absolute numbers: what [`drawings`] is written in.
+/// Reads what [`drawings`] is written in: `M`, then `m`, `l`, `h`, `v`, `c`, `a` and `z`, relative, where a
+/// command that is followed by more numbers is meant again. What it cannot read ends the outline.
 fn parse(data: &str) -> Vec<PathOp> {
-    let mut ops = Vec::new();
-    for (at, command) in data.match_indices(['M', 'L', 'C', 'Z']) {
-        let rest = data.get(at + 1..).unwrap_or("");
-        let numbers = rest.split(['M', 'L', 'C', 'Z']).next().unwrap_or("");
-        let mut values = numbers.split(' ').filter_map(|number| number.parse::<f64>().ok());
-        let mut point = || Some(Point { x: Pt(values.next()?), y: Pt(values.next()?) });
-        let op = match command {
-            "M" => point().map(PathOp::Move),
-            "L" => point().map(PathOp::Line),
-            "C" => match (point(), point(), point()) {
-                (Some(a), Some(b), Some(c)) => Some(PathOp::Curve(a, b, c)),
-                _ => None,
-            },
-            _ => Some(PathOp::Close),
-        };
-        ops.extend(op);
+    let mut reader = Reader { rest: data, at: Point::default(), start: Point::default(), ops: Vec::new() };
+    let mut command = None;
+    loop {
+        reader.skip_blanks();
+        command = reader.command().or(command);
+        if command.and_then(|letter| reader.step(letter)).is_none() {
+            return reader.ops;
+        }
     }
-    ops
+}
+
+/// Path data being read, and where its pen is.
+struct Reader<'a> {
+    rest: &'a str,
+    at: Point,
+    /// Where the outline began, and the pen returns to.
+    start: Point,
+    ops: Vec<PathOp>,
+}
+
+impl Reader<'_> {
+    fn skip_blanks(&mut self) {
+        self.rest = self.rest.trim_start_matches([' ', ',']);
+    }
+
+    fn command(&mut self) -> Option<char> {
+        let letter = self.rest.chars().next().filter(char::is_ascii_alphabetic)?;
+        self.rest = self.rest.get(1..)?;
+        Some(letter)
+    }
+
+    fn number(&mut self) -> Option<f64> {
+        self.skip_blanks();
+        let sign = usize::from(self.rest.starts_with('-'));
+        let digits = self.rest.get(sign..)?;
+        let length = digits.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(digits.len());
+        let (number, rest) = self.rest.split_at_checked(sign + length)?;
+        self.rest = rest;
+        number.parse().ok()
+    }
+
+    /// The point that the next two numbers lead to from the pen.
+    fn point(&mut self) -> Option<Point> {
+        let (dx, dy) = (self.number()?, self.number()?);
+        Some(Point { x: self.at.x + Pt(dx), y: self.at.y + Pt(dy) })
+    }
+
+    fn step(&mut self, command: char) -> Option<()> {
+        let at = self.at;
+        match command {
+            'M' | 'm' => {
+                self.at = self.point()?;
+                self.start = self.at;
+                self.ops.push(PathOp::Move(self.at));
+            }
+            'l' => {
+                let to = self.point()?;
+                self.line_to(to);
+            }
+            'h' => {
+                let x = at.x + Pt(self.number()?);
+                self.line_to(Point { x, y: at.y });
+            }
+            'v' => {
+                let y = at.y + Pt(self.number()?);
+                self.line_to(Point { x: at.x, y });
+            }
+            'c' => {
+                let (a, b, c) = (self.point()?, self.point()?, self.point()?);
+                self.ops.push(PathOp::Curve(a, b, c));
+                self.at = c;
+            }
+            'a' => {
+                let (radius, _same, _turned, _short) =
+                    (self.number()?, self.number()?, self.number()?, self.number()?);
+                let clockwise = self.number()? != 0.0;
+                let to = self.point()?;
+                self.ops.extend(arc(at, to, radius, clockwise));
+                self.at = to;
+            }
+            'z' if self.ops.last().is_some_and(|op| *op != PathOp::Close) => {
+                self.ops.push(PathOp::Close);
+                self.at = self.start;
+            }
+            _ => return None,
+        }
+        Some(())
+    }
+
+    fn line_to(&mut self, to: Point) {
+        self.ops.push(PathOp::Line(to));
+        self.at = to;
+    }
+}
+
+/// An arc of at most half a circle as one or two curves. A radius too short for the two points is as long as it
+/// must be, as SVG has it.
+///
+/// Only `+ - * /` and the square root are used, which are exact to the bit everywhere: an arc's handles follow
+/// from its chord without sines.
+fn arc(from: Point, to: Point, radius: f64, clockwise: bool) -> Vec<PathOp> {
+    let (dx, dy) = (to.x.0 - from.x.0, to.y.0 - from.y.0);
+    let half = (dx * dx + dy * dy).sqrt() / 2.0;
+    if half == 0.0 {
+        return Vec::new();
+    }
+    let radius = radius.max(half);
+    // Of half the angle: its sine, its cosine, and the height of the arc over its chord.
+    let sine = half / radius;
+    let cosine = (1.0 - sine * sine).max(0.0).sqrt();
+    let rise = radius * (1.0 - cosine);
+    let side = if clockwise { 1.0 } else { -1.0 };
+    // Along the chord, and square to it on the arc's side, each of length one.
+    let (ux, uy) = (dx / (2.0 * half), dy / (2.0 * half));
+    let (nx, ny) = (uy * side, -ux * side);
+    if cosine < 0.5 {
+        // More than 120 degrees: one curve would be seen to miss the circle.
+        let top = Point { x: from.x + Pt(ux * half + nx * rise), y: from.y + Pt(uy * half + ny * rise) };
+        let mut both = arc(from, top, radius, clockwise);
+        both.extend(arc(top, to, radius, clockwise));
+        return both;
+    }
+    // 4/3 tan(angle / 4) times the radius: a quarter of the angle's tangent is sine / (1 + cosine) of the half.
+    let handle = radius * 4.0 / 3.0 * sine / (1.0 + cosine);
+    let (along, out) = (handle * cosine, handle * sine);
+    vec![PathOp::Curve(
+        Point { x: from.x + Pt(ux * along + nx * out), y: from.y + Pt(uy * along + ny * out) },
+        Point { x: to.x + Pt(nx * out - ux * along), y: to.y + Pt(ny * out - uy * along) },
+        to,
+    )]
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::path::bounds;
-    use crate::unit::Pt;
-
-    #[test]
-    fn every_drawing_is_whole_and_on_its_square() {
-        let square = Rect::new(Pt(0.0), Pt(0.0), Pt(PICTOGRAM_SIDE), Pt(PICTOGRAM_SIDE));
-        for pictogram in PICTOGRAMS {
-            let ops = pictogram.outline();
-            let letters = pictogram.svg_path.matches(['M', 'L', 'C', 'Z']).count();
-            assert_eq!(ops.len(), letters, "{}: a step was not read", pictogram.id);
-            assert!(matches!(ops.first(), Some(PathOp::Move(_))), "{}", pictogram.id);
-            assert_eq!(ops.last(), Some(&PathOp::Close), "{}", pictogram.id);
-            let frame = bounds(&ops).expect("an outline");
-            assert!(square.contains(&frame), "{} leaves its square: {frame:?}", pictogram.id);
-            assert!(frame.height.0 > 24.0, "{} is too flat to read", pictogram.id);
-        }
-    }
-
-    #[test]
-    fn ids_are_unique_and_found() {
-        for (index, pictogram) in PICTOGRAMS.iter().enumerate() {
-            assert_eq!(PICTOGRAMS.iter().position(|other| other.id == pictogram.id), Some(index));
-            assert_eq!(svg_path(pictogram.id), Some(pictogram.svg_path));
-        }
-        assert_eq!(svg_path("no such thing"), None);
-    }
-
-    #[test]
-    fn each_verdict_has_its_own_outline() {
-        let shapes: Vec<_> = [Tone::Yes, Tone::No, Tone::Elsewhere, Tone::Caution]
-            .into_iter()
-            .map(|tone| {
-                svg_path(tone.shape()).expect("a shape").split('Z').next().expect("its outer outline")
-            })
-            .collect();
-        for (index, shape) in shapes.iter().enumerate() {
-            assert!(!shapes[..index].contains(shape));
-        }
-    }
-}
+mod tests;

@@ -17,6 +17,8 @@ pub(crate) const RETURN_ADDRESS: &str = "return-address";
 pub(crate) const INDICIA: &str = "indicia";
 /// The mailer's recipient.
 pub(crate) const ADDRESSEE: &str = "addressee";
+/// The stock's name.
+pub(crate) const STOCK: &str = "stock";
 /// What stands outside the trim.
 pub(crate) const SLUG: &str = "slug";
 
@@ -63,6 +65,7 @@ const KINDS: &[(&str, &[&str])] = &[
     (EDITION, &[]),
     (JOB_NAME, &[]),
     (SLUG, &[]),
+    (STOCK, &[]),
     (RETURN_ADDRESS, &["line"]),
     (INDICIA, &["line"]),
     (ADDRESSEE, &["line"]),
@@ -105,6 +108,7 @@ pub(crate) fn english(code: &str) -> String {
         SHORT_ADDRESS => "the short address".to_owned(),
         NOTICE => "the print notice".to_owned(),
         EDITION => "the edition".to_owned(),
+        STOCK => "the stock".to_owned(),
         JOB_NAME => "the job's name".to_owned(),
         RETURN_ADDRESS => of_field("the return address"),
         INDICIA => of_field("the indicia"),

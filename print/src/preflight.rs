@@ -4,6 +4,7 @@
 
 mod boxes;
 mod contrast;
+mod folds;
 mod fonts;
 mod ground;
 mod hazards;
@@ -13,6 +14,7 @@ mod postal;
 mod qr_code;
 mod reviewed;
 mod safe_area;
+mod sign_letters;
 mod spoken;
 mod truth;
 mod type_size;
@@ -39,8 +41,10 @@ pub(crate) fn preflight(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
         hazards::check,
         boxes::check,
         safe_area::check,
+        folds::check,
         overlap::check,
         type_size::check,
+        sign_letters::check,
         contrast::check,
         ink::check,
         fonts::check,
@@ -118,7 +122,7 @@ fn thing(code: &str) -> String {
 fn lines(page: &Page) -> impl Iterator<Item = &TextLine> {
     page.items.iter().filter_map(|item| match item {
         Item::Text(line) => Some(line),
-        Item::Fill(_) | Item::Rule(_) => None,
+        Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => None,
     })
 }
 

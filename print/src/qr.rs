@@ -3,6 +3,7 @@
 use qrcodegen::{QrCode, QrCodeEcc};
 
 use crate::finding::{PreflightItem, PrintError};
+use crate::job::QrLevel;
 use crate::path::PathOp;
 use crate::unit::{Mm, Point, Pt, Rect};
 
@@ -31,9 +32,15 @@ pub(crate) struct Code {
 }
 
 impl Code {
-    /// Encodes an address. The level is at least M, and the highest that makes the code no larger.
-    pub(crate) fn new(address: &str, distance: Mm) -> Result<Self, PrintError> {
-        let code = QrCode::encode_text(address, QrCodeEcc::Medium).map_err(|_| -> PrintError {
+    /// Encodes an address. The level is at least the one asked for, else M, and the highest that makes the code no
+    /// larger.
+    pub(crate) fn new(address: &str, distance: Mm, level: Option<QrLevel>) -> Result<Self, PrintError> {
+        let least = match level {
+            None | Some(QrLevel::Medium) => QrCodeEcc::Medium,
+            Some(QrLevel::Quartile) => QrCodeEcc::Quartile,
+            Some(QrLevel::High) => QrCodeEcc::High,
+        };
+        let code = QrCode::encode_text(address, least).map_err(|_| -> PrintError {
             PreflightItem::error(
                 "qr-too-long",
                 format!(
@@ -54,6 +61,11 @@ impl Code {
         let rows =
             (0..code.size()).map(|y| (0..code.size()).map(|x| code.get_module(x, y)).collect()).collect();
         Ok(Self { rows, level, version: code.version().value(), module: module_for(distance) })
+    }
+
+    /// The same code with larger modules.
+    pub(crate) fn enlarged(&self, by: f64) -> Self {
+        Self { module: self.module * by, ..self.clone() }
     }
 
     fn modules(&self) -> f64 {
@@ -103,7 +115,7 @@ mod tests {
         const H: [usize; 10] = [7, 14, 24, 34, 44, 58, 64, 84, 98, 119];
         for length in 1..=213_usize {
             // Lower-case letters are bytes to the encoder.
-            let code = Code::new(&"a".repeat(length), Mm(600.0)).expect("it fits");
+            let code = Code::new(&"a".repeat(length), Mm(600.0), None).expect("it fits");
             let version = M.iter().position(|&holds| length <= holds).expect("a version");
             assert_eq!(usize::from(code.version), version + 1, "{length}");
             let level = if length <= H[version] {
@@ -117,9 +129,24 @@ mod tests {
         }
     }
 
+    /// A level asked for is kept, at the cost of a larger code (capacities as above).
+    #[test]
+    fn the_level_asked_for_is_the_least() {
+        for (length, level, version, got) in [
+            (40, None, 3, 'M'),
+            (40, Some(QrLevel::Medium), 3, 'M'),
+            (40, Some(QrLevel::Quartile), 4, 'Q'),
+            (40, Some(QrLevel::High), 5, 'H'),
+            (7, Some(QrLevel::Medium), 1, 'H'),
+        ] {
+            let code = Code::new(&"a".repeat(length), Mm(600.0), level).expect("it fits");
+            assert_eq!((code.version, code.level), (version, got), "{length} {level:?}");
+        }
+    }
+
     #[test]
     fn too_much_is_an_error() {
-        let item = Code::new(&"a".repeat(4000), Mm(600.0)).expect_err("too long").items.remove(0);
+        let item = Code::new(&"a".repeat(4000), Mm(600.0), None).expect_err("too long").items.remove(0);
         assert_eq!(item.code, "qr-too-long");
         assert_eq!(item.args["characters"], "4000");
     }

@@ -1,13 +1,21 @@
-//! Sheets as a print shop knows them: finished size, bleed, safe area, corners, and the marks around them.
+//! Sheets as a print shop knows them: finished size, bleed, safe area, corners, folds, and what goes where.
+//!
+//! A sheet is data: pages with their boxes, folds and areas, and for each area the [`Face`] that fills it. Layout
+//! follows this table; adding a sheet is adding its pages here.
 
+mod kinds;
 mod postal;
+mod press;
+mod size;
 
 use serde::{Deserialize, Serialize};
 
-pub use postal::{POSTCARD_ADDRESS_SIDE, PostalZones, SMALLEST_ADDRESS_TYPE};
+pub use kinds::{Area, Face, Flow, Sheet, SheetPage, SizeLimits};
+pub use postal::{MailClass, MailLimits, PostalZones, SMALLEST_ADDRESS_TYPE};
+pub use press::{PRESS_SHEETS, PressSheet, Turning};
+pub use size::{NAMED_SIZES, SheetSize};
 
-use crate::job::SheetKind;
-use crate::unit::{Mm, Pt, Rect};
+use crate::unit::{Mm, Point, Pt, Rect, TOLERANCE};
 
 /// How far ink runs past the cut: 1/8 in (printers' guides, CHECK-VALUES "bleed, safe").
 pub const BLEED: Pt = Pt::inches(0.125);
@@ -15,9 +23,17 @@ pub const BLEED: Pt = Pt::inches(0.125);
 /// How far words and codes stay inside the cut: 1/4 in (common practice, CHECKS "Bleed, safe area").
 pub const SAFE: Pt = Pt::inches(0.25);
 
+/// How far words, pictures and codes stay from a fold: 1/8 in. A folder is out by up to 1/16 in (common practice,
+/// no source).
+pub const FOLD_SAFE: Pt = Pt::inches(0.125);
+
 /// Room outside the trim for crop marks and the slug. Ours: marks of 1/4 in, 1/8 in off the trim so that they
 /// never print in the bleed, and a line of small type below them.
 pub const SLUG: Pt = Pt::inches(0.625);
+
+const fn usual_slug() -> Pt {
+    SLUG
+}
 
 /// One page's boxes. All are given by the finished size: the trim's upper left corner is the origin.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -30,8 +46,11 @@ pub struct PageGeometry {
     pub bleed: Pt,
     /// Safe distance on every side.
     pub safe: Pt,
-    /// Corner radius, zero for square corners.
+    /// Corner radius, zero for square corners, half the width for a round sheet.
     pub corner: Mm,
+    /// Room for marks around the trim.
+    #[serde(default = "usual_slug")]
+    pub slug: Pt,
 }
 
 impl PageGeometry {
@@ -47,102 +66,42 @@ impl PageGeometry {
 
     /// The whole page with marks and slug.
     pub fn media_box(&self) -> Rect {
-        self.trim().grown(SLUG)
+        self.trim().grown(self.slug)
     }
 
-    /// Where words, pictures and codes may be.
+    /// Where words, pictures and codes are laid out.
     pub fn safe_area(&self) -> Rect {
         self.trim().grown(-self.safe)
     }
-}
 
-/// A sheet: its pages' names and boxes.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Sheet {
-    /// The pages in order.
-    pub pages: &'static [(&'static str, PageGeometry)],
-}
-
-/// A lid label: 7 x 9 in, a common size (TRADE "A lid is mostly pictures"). The corner radius of 1/4 in is
-/// ours: a square corner of a label lifts first.
-const CART_LID: PageGeometry = PageGeometry {
-    width: Mm::inches(7.0),
-    height: Mm::inches(9.0),
-    bleed: BLEED,
-    safe: SAFE,
-    corner: Mm::inches(0.25),
-};
-
-/// A postcard, 9 in along the address and 6 in high: letter size by DMM 202.2.1 (5 to 11.5 by 3.5 to 6.125 in,
-/// length over height 1.3 to 2.5), square corners.
-const POSTCARD: PageGeometry = PageGeometry {
-    width: Mm::inches(9.0),
-    height: Mm::inches(6.0),
-    bleed: BLEED,
-    safe: SAFE,
-    corner: Mm(0.0),
-};
-
-impl SheetKind {
-    /// The sheet's pages and boxes.
-    pub const fn sheet(self) -> Sheet {
-        match self {
-            Self::CartLid => Sheet { pages: &[("lid", CART_LID)] },
-            Self::PostcardMailer => Sheet { pages: &[("message", POSTCARD), ("address", POSTCARD)] },
+    /// Whether a rectangle keeps the safe distance from the cut, round corners included.
+    pub fn keeps_safe(&self, rect: &Rect) -> bool {
+        let safe = self.trim().grown(-SAFE);
+        if !safe.contains(rect) {
+            return false;
         }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn boxes_are_nested() {
-        for kind in SheetKind::ALL {
-            for (name, page) in kind.sheet().pages {
-                assert!(page.media_box().contains(&page.bleed_box()), "{name}");
-                assert!(page.bleed_box().contains(&page.trim()), "{name}");
-                assert!(page.trim().contains(&page.safe_area()), "{name}");
-                assert!(page.bleed >= Mm(3.0).pt(), "{name}: 3 mm or 1/8 in (printers' guides)");
-                // A round corner must not cut into the safe area's corner.
-                let (corner, safe) = (page.corner.pt().0, page.safe.0);
-                let inside = (corner - safe).max(0.0);
-                assert!(2.0 * inside * inside <= corner * corner, "{name}");
-            }
+        let radius = self.corner.pt() - SAFE;
+        if radius <= Pt::ZERO {
+            return true;
         }
+        let corners = [
+            Point { x: rect.x, y: rect.y },
+            Point { x: rect.right(), y: rect.y },
+            Point { x: rect.x, y: rect.bottom() },
+            Point { x: rect.right(), y: rect.bottom() },
+        ];
+        corners.into_iter().all(|corner| {
+            // The middle of the nearest rounded corner, or the point itself where the edge is straight.
+            let x = corner.x.max(safe.x + radius).min(safe.right() - radius);
+            let y = corner.y.max(safe.y + radius).min(safe.bottom() - radius);
+            let (dx, dy) = ((corner.x - x).0, (corner.y - y).0);
+            let reach = (radius + TOLERANCE).0;
+            dx * dx + dy * dy <= reach * reach
+        })
     }
 
-    /// Letter size: 5 to 11.5 by 3.5 to 6.125 in, length over height 1.3 to 2.5 (USPS QSG 201, DMM 202.2.1).
-    #[test]
-    fn the_postcard_is_letter_size() {
-        for (name, page) in SheetKind::PostcardMailer.sheet().pages {
-            let (length, height) = (page.width.0 / 25.4, page.height.0 / 25.4);
-            assert!((5.0..=11.5).contains(&length) && (3.5..=6.125).contains(&height), "{name}");
-            assert!((1.3..=2.5).contains(&(length / height)), "{name}");
-        }
-    }
-
-    /// Read area and barcode clear zone in inches from the lower left corner (DMM 202.2.1, Publication 28).
-    #[test]
-    fn the_posts_zones_are_where_the_post_wants_them() {
-        let zones = POSTCARD_ADDRESS_SIDE;
-        let inches = |r: Rect| {
-            let bottom = 6.0 - r.bottom().0 / 72.0;
-            [r.x.0 / 72.0, bottom, r.right().0 / 72.0, bottom + r.height.0 / 72.0]
-        };
-        let near = |rect: Rect, expected: [f64; 4]| {
-            inches(rect).iter().zip(expected).all(|(have, want)| (have - want).abs() < 1e-9)
-        };
-        assert!(near(zones.read_area, [0.5, 0.625, 8.5, 2.75]), "{:?}", inches(zones.read_area));
-        assert!(near(zones.barcode_clear, [4.25, 0.0, 9.0, 0.625]), "{:?}", inches(zones.barcode_clear));
-        assert!(zones.read_area.contains(&zones.address_block));
-        let safe = SheetKind::PostcardMailer.sheet().pages[1].1.safe_area();
-        let own = [zones.message, zones.return_address, zones.indicia];
-        for (index, zone) in own.iter().enumerate() {
-            assert!(safe.contains(zone));
-            assert!(!zone.overlaps(&zones.read_area) && !zone.overlaps(&zones.barcode_clear));
-            assert!(own[index + 1..].iter().all(|other| !zone.overlaps(other)));
-        }
+    /// Whether it is cut as a circle.
+    pub fn is_round(&self) -> bool {
+        self.width == self.height && self.corner.0 >= self.width.0 / 2.0
     }
 }

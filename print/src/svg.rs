@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
-use crate::display::{DisplayList, Item};
+use crate::display::{Colorant, DisplayList, Item};
 use crate::finding::{PreflightItem, Severity};
 use crate::font::FontSet;
 use crate::ink::Ink;
@@ -151,8 +151,22 @@ pub fn svg(list: &DisplayList, fonts: &FontSet, page: usize, area: PreviewArea) 
                     number(rule.to.y.0)
                 );
             }
+            Item::Technical(line) => {
+                let stroke = match line.colorant {
+                    Colorant::Die => "#e6007e",
+                    Colorant::Registration => "#000000",
+                };
+                let _ = writeln!(
+                    body,
+                    r#"<path fill="none" stroke="{stroke}" stroke-width="{}" d="{}"/>"#,
+                    number(line.width.0),
+                    data(&line.path, 1.0, 1.0)
+                );
+            }
             Item::Text(line) => {
                 let _ = writeln!(body, r#"<g fill="{}">"#, colour(line.ink));
+                // A turned line's pen moves to the left, and its glyphs stand on their heads.
+                let along = if line.turned { -1.0 } else { 1.0 };
                 for run in &line.runs {
                     let Some(face) = fonts.get(run.face) else { continue };
                     let scale = run.size.0 / face.units;
@@ -169,12 +183,12 @@ pub fn svg(list: &DisplayList, fonts: &FontSet, page: usize, area: PreviewArea) 
                                 page.name,
                                 run.face,
                                 glyph.id,
-                                number(x + f64::from(glyph.dx) * scale),
-                                number(run.origin.y.0 - f64::from(glyph.dy) * scale),
-                                run.size.0 / 1000.0
+                                number(x + along * f64::from(glyph.dx) * scale),
+                                number(run.origin.y.0 - along * f64::from(glyph.dy) * scale),
+                                along * run.size.0 / 1000.0
                             );
                         }
-                        x += f64::from(glyph.advance) * scale;
+                        x += along * f64::from(glyph.advance) * scale;
                     }
                 }
                 body.push_str("</g>\n");

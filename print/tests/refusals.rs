@@ -11,7 +11,10 @@
 mod common;
 
 use common::{fonts, job, print_job};
-use print::{Mm, PREFLIGHT_CODES, PRESS_PROFILE, PreflightItem, Severity, SheetJob, Tone, make};
+use print::{
+    Line, Mm, PREFLIGHT_CODES, PRESS_PROFILE, PreflightItem, PressSheet, Severity, SheetJob, SheetKind,
+    SheetSize, Tone, make,
+};
 
 /// A way to spoil a job, and what must be said of it.
 type Case = (&'static str, fn(&mut SheetJob), &'static [(&'static str, &'static str)]);
@@ -134,7 +137,74 @@ const CASES: &[Case] = &[
         &[("sheet", "cart-lid"), ("languages", "3"), ("lines", "140")],
     ),
     ("word-too-wide", |job| job.viewing_distance = Mm(4000.0), &[]),
+    ("size-zero", |job| job.size = Some(size(0.0, 0.0)), &[("width", "0"), ("height", "0")]),
+    ("size-zero", |job| job.size = Some(size(-200.0, 100.0)), &[("width", "-200")]),
+    ("size-zero", |job| job.size = Some(size(f64::NAN, 100.0)), &[("width", "NaN")]),
+    (
+        "size-out-of-range",
+        |job| job.size = Some(size(10_000.0, 10_000.0)),
+        &[("width", "10000"), ("least", "100"), ("most", "600")],
+    ),
+    ("size-out-of-range", |job| job.size = Some(size(f64::INFINITY, 200.0)), &[("width", "inf")]),
+    ("size-too-narrow", |job| job.size = Some(size(120.0, 600.0)), &[("most", "4")]),
+    (
+        "corner-radius",
+        |job| job.size = Some(SheetSize { corner: Some(Mm(90.0)), ..size(200.0, 240.0) }),
+        &[("radius", "90"), ("most", "50")],
+    ),
+    (
+        "corner-radius",
+        |job| {
+            job.sheet = SheetKind::PostcardMailer;
+            job.size = Some(SheetSize { corner: Some(Mm(6.0)), ..size(228.6, 152.4) });
+        },
+        // Cards' corners: at most 1/8 in (QSG 201).
+        &[("radius", "6"), ("most", "3.17")],
+    ),
+    (
+        "size-fixed",
+        |job| (job.sheet, job.size) = (SheetKind::SelfMailer, Some(size(200.0, 200.0))),
+        &[("names", "letter, a4")],
+    ),
+    (
+        "size-not-round",
+        |job| (job.sheet, job.size) = (SheetKind::RoundSticker, Some(size(100.0, 120.0))),
+        &[("width", "100"), ("height", "120")],
+    ),
+    ("one-message", |job| job.sheet = SheetKind::RoundSticker, &[("lines", "20")]),
+    (
+        "postal-size",
+        |job| (job.sheet, job.size) = (SheetKind::PostcardMailer, Some(size(101.6, 152.4))),
+        &[("width", "101.6"), ("height", "152.4")],
+    ),
+    ("stock-thickness", |job| job.stock.thickness = Some(Mm(50.0)), &[("thickness", "50")]),
+    (
+        "press-size",
+        |job| job.press = Some(PressSheet::new(size(10_000.0, 10_000.0))),
+        &[("width", "10000"), ("most", "1700")],
+    ),
+    (
+        "press-too-small",
+        |job| job.press = Some(PressSheet::new(size(178.0, 229.0))),
+        &[("width", "178"), ("height", "229")],
+    ),
+    (
+        "press-gutter",
+        |job| {
+            job.press = Some(PressSheet { gutter: Some(Mm(2.0)), ..PressSheet::new(size(330.0, 480.0)) });
+        },
+        &[("gutter", "2.00"), ("least", "6.35")],
+    ),
+    (
+        "press-up",
+        |job| job.press = Some(PressSheet { up: Some(9), ..PressSheet::new(size(330.0, 480.0)) }),
+        &[("up", "9"), ("most", "2")],
+    ),
 ];
+
+const fn size(width: f64, height: f64) -> SheetSize {
+    SheetSize::new(Mm(width), Mm(height))
+}
 
 /// Every finding is in the table of codes with exactly these arguments, and its message is for people.
 fn well_formed(item: &PreflightItem) {
@@ -165,6 +235,56 @@ fn each_is_refused_and_told_why() {
             })
             .unwrap_or_else(|| panic!("{code} {arguments:?} is not among {:#?}", error.items));
         assert!(error.to_string().contains(&item.message));
+    }
+}
+
+/// Two hundred places on a mailer: told how much is missing, and nothing is made.
+#[test]
+fn two_hundred_places_are_too_many_for_a_mailer() {
+    for name in ["self-mailer-en-es", "mailer-es", "handout-en-es-ar"] {
+        let mut job = job(name);
+        for block in &mut job.languages {
+            let section =
+                block.sections.iter_mut().find(|section| section.tone != Tone::Caution).expect("one");
+            for number in 0..200 {
+                let text = format!("Drop-off center {number}, {number} Sandhook Road, Outer Sedge, 555-0110");
+                section.lines.push(Line { text, ..Line::default() });
+            }
+        }
+        let error = print_job(&job).expect_err(name);
+        error.items.iter().for_each(well_formed);
+        assert!(error.items.iter().all(|item| item.code == "too-many-lines"), "{name}: {error}");
+        let missing: f64 = error.items[0].args["missing"].parse().expect("millimetres");
+        assert!(missing > 50.0, "{name}: {error}");
+    }
+}
+
+/// A mailed piece's thickness: unknown, right, too thin and too thick for its class (QSG 201; DMM 201.3.14).
+#[test]
+fn the_post_is_told_the_thickness() {
+    for (name, thickness, code) in [
+        ("mailer-es", None, Some("postal-thickness-unknown")),
+        ("mailer-es", Some(0.3), None),
+        // Under .009 in, which a letter of this size needs.
+        ("mailer-es", Some(0.2), Some("postal-thickness")),
+        // Folded in three: thrice .1 mm.
+        ("self-mailer-thirds-ar-en", Some(0.1), None),
+        ("self-mailer-en-es", Some(0.05), Some("postal-thickness")),
+        ("flat-en-es", Some(0.22), Some("postal-thickness")),
+    ] {
+        let mut job = job(name);
+        job.stock.thickness = thickness.map(Mm);
+        let items = match print_job(&job) {
+            Ok(made) => made.preflight,
+            Err(error) => error.items,
+        };
+        items.iter().for_each(well_formed);
+        let found: Vec<&str> = items
+            .iter()
+            .map(|item| item.code.as_str())
+            .filter(|code| code.starts_with("postal-thickness"))
+            .collect();
+        assert_eq!(found, code.into_iter().collect::<Vec<_>>(), "{name} {thickness:?}");
     }
 }
 

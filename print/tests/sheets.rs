@@ -12,8 +12,8 @@ mod common;
 
 use common::{JOBS, artifact, fonts, here, job, print_job};
 use print::{
-    Direction, DisplayList, FontSet, Item, LanguageBlock, Line, PRESS_PROFILE, PreviewArea, Role, Section,
-    SheetJob, SheetKind, Tone, fonts_needed, make, svg,
+    Direction, DisplayList, Fold, FontSet, Item, LanguageBlock, Line, PRESS_PROFILE, PreviewArea, Role,
+    Section, SheetJob, SheetKind, SheetSize, Tone, fonts_needed, make, svg,
 };
 use proptest::prelude::*;
 
@@ -85,16 +85,27 @@ fn sound(job: &SheetJob, list: &DisplayList) {
             .collect();
         let (safe, media) = (page.geometry.safe_area(), page.geometry.media_box());
         for (index, line) in lines.iter().enumerate() {
-            let area = if line.role == Role::Slug { media } else { safe };
-            assert!(area.contains(&line.rect), "“{}” leaves its area: {:?}", line.text, line.rect);
+            let inside = if line.role == Role::Slug {
+                media.contains(&line.rect)
+            } else {
+                safe.contains(&line.rect) && page.geometry.keeps_safe(&line.rect)
+            };
+            assert!(inside, "“{}” leaves its area: {:?}", line.text, line.rect);
             for other in &lines[index + 1..] {
                 assert!(!line.rect.overlaps(&other.rect), "“{}” and “{}” overlap", line.text, other.text);
             }
             for run in &line.runs {
-                assert!(run.origin.x >= line.rect.x - print::TOLERANCE && run.origin.y <= line.rect.bottom());
+                // A pen that moves to the left starts at the right.
+                let starts = if line.turned {
+                    run.origin.x <= line.rect.right() + print::TOLERANCE && run.origin.y >= line.rect.y
+                } else {
+                    run.origin.x >= line.rect.x - print::TOLERANCE && run.origin.y <= line.rect.bottom()
+                };
+                assert!(starts, "“{}”", line.text);
             }
         }
     }
+    off_the_folds(job, list);
     // Words are whole: every line's text is found, in pieces, in the order in which it is drawn.
     for block in &job.languages {
         let drawn: String = list
@@ -111,8 +122,24 @@ fn sound(job: &SheetJob, list: &DisplayList) {
             .filter(|c| !c.is_whitespace())
             .collect();
         for line in block.sections.iter().flat_map(|section| &section.lines) {
-            let whole: String = line.text.chars().filter(|c| !c.is_whitespace()).collect();
+            // Isolates order a line and are no part of what is drawn.
+            let drawable = |c: &char| !c.is_whitespace() && !matches!(c, '\u{2066}'..='\u{2069}');
+            let whole: String = line.text.chars().filter(drawable).collect();
             assert!(drawn.contains(&whole), "“{}” is not whole in {drawn}", line.text);
+        }
+    }
+}
+
+/// Nothing that is read lies within an eighth of an inch of a fold.
+fn off_the_folds(job: &SheetJob, list: &DisplayList) {
+    for (page, planned) in list.pages.iter().zip(job.plan().pages) {
+        for fold in planned.folds {
+            for item in &page.items {
+                let Item::Text(line) = item else { continue };
+                let clear = line.rect.bottom() <= fold - print::FOLD_SAFE + print::TOLERANCE
+                    || line.rect.y >= fold + print::FOLD_SAFE - print::TOLERANCE;
+                assert!(clear || line.role == Role::Slug, "“{}” lies on a fold", line.text);
+            }
         }
     }
 }
@@ -249,19 +276,32 @@ fn spiced(script: &'static str) -> BoxedStrategy<String> {
 }
 
 fn jobs() -> impl Strategy<Value = SheetJob> {
-    let shape = prop::collection::vec(1_usize..9, 1..5);
+    let shapes = prop::collection::vec(1_usize..9, 1..5);
     let languages = prop::sample::subsequence(SCRIPTS.to_vec(), 1..=4).prop_shuffle();
-    (shape, languages, any::<bool>(), 300.0_f64..1200.0)
-        .prop_flat_map(|(shape, languages, lid, distance)| {
+    (shapes, 0..SheetKind::ALL.len(), languages, 300.0_f64..1200.0, any::<bool>(), 0_usize..5)
+        .prop_flat_map(move |(shape, kind, languages, distance, option, size)| {
+            let kind = SheetKind::ALL[kind];
+            // A round label bears one message.
+            let shape = if kind == SheetKind::RoundSticker { vec![1] } else { shape };
             let blocks: Vec<BoxedStrategy<LanguageBlock>> = languages
                 .into_iter()
                 .map(|(lang, script)| block(lang, script, shape.clone()).boxed())
                 .collect();
-            (blocks, Just(lid), Just(distance))
+            (blocks, Just((kind, size, option)), Just(distance))
         })
-        .prop_map(|(languages, lid, distance)| {
+        .prop_map(|(languages, (kind, size, option), distance)| {
             let mut job = job("mailer-es");
-            job.sheet = if lid { SheetKind::CartLid } else { SheetKind::PostcardMailer };
+            job.sheet = kind;
+            let named = kind.sizes().named;
+            job.size = SheetSize::named(named[size % named.len()]);
+            // Typed corners are laid out within; a round label has its own.
+            if let Some(size) = &mut job.size {
+                let label = matches!(kind, SheetKind::CartLid | SheetKind::EnclosureSign);
+                size.corner = option.then_some(print::Mm(if label { 20.0 } else { 3.0 }));
+            }
+            job.fold = if option { Fold::Thirds } else { Fold::Half };
+            job.printers_mark = option;
+            job.die_line = option;
             job.languages = languages;
             job.viewing_distance = print::Mm(distance);
             job
@@ -269,7 +309,7 @@ fn jobs() -> impl Strategy<Value = SheetJob> {
 }
 
 /// What a job that is whole in itself may be refused for.
-const TOO_MUCH: [&str; 3] = ["text-too-long", "word-too-wide", "too-many-lines"];
+const TOO_MUCH: [&str; 4] = ["text-too-long", "word-too-wide", "too-many-lines", "postal-field-full"];
 
 /// Something that does not belong into a text, and what is said of it.
 fn spoilers() -> impl Strategy<Value = (String, &'static [&'static str])> {
@@ -286,7 +326,7 @@ fn spoilers() -> impl Strategy<Value = (String, &'static [&'static str])> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 64, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 96, failure_persistence: None, ..ProptestConfig::default() })]
 
     /// Either a sheet in which every line is whole, inside and apart, or an error; never a clipped line.
     #[test]

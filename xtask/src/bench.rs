@@ -1,7 +1,8 @@
 //! `cargo xtask bench`: the benchmarks, as one table of medians.
 
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use serde_json::Value;
 
@@ -24,16 +25,21 @@ pub(crate) fn run(place: &Place, phone_only: bool) -> Outcome<()> {
 }
 
 /// The benchmarks that need no browser.
-const NATIVE: &[&str] = &["guide", "engine", "sheet"];
+const NATIVE: &[&str] = &["guide", "engine", "sheet", "labels"];
 
 fn native(place: &Place) -> Outcome<()> {
     let results = place.target().join("criterion");
     forget(&results)?;
+    let rivals = rivals(place);
     say::step("running the benchmarks (minutes)");
     let mut cargo = place.cargo();
     cargo.args(["bench", "--package", "lidleaf-tests"]);
     for bench in NATIVE {
         cargo.args(["--bench", bench]);
+    }
+    match rivals {
+        Ok(python) => drop(cargo.env("LIDLEAF_RIVALS", python)),
+        Err(problem) => say::step(&format!("measuring without other typesetters: {problem}")),
     }
     process::run(&mut cargo)?;
     let rows = medians(&results)?;
@@ -75,6 +81,27 @@ fn phone(place: &Place) -> Outcome<()> {
     let mut cargo = place.cargo();
     cargo.args(["bench", "--package", "lidleaf-tests", "--bench", "phone"]);
     process::run(cargo.env("LIDLEAF_BENCH", &folder).env("LIDLEAF_BIN", lidleaf))
+}
+
+/// The typesetters that `tests/benches/labels.rs` measures ours against. Typst's wheel holds its compiler;
+/// WeasyPrint takes Pango from the system.
+const RIVALS: [&str; 2] = ["typst==0.15.2", "weasyprint==70.0"];
+
+/// Installs them below the target folder, where no other Python program sees them: the Python that has them.
+fn rivals(place: &Place) -> Outcome<PathBuf> {
+    let folder = place.target().join("rivals");
+    let python = folder.join("bin/python");
+    let there = |python: &Path| {
+        process::output(Command::new(python).args(["-m", "pip", "freeze", "--disable-pip-version-check"]))
+            .is_ok_and(|list| RIVALS.iter().all(|one| list.lines().any(|line| line == *one)))
+    };
+    if !there(&python) {
+        say::step("installing other typesetters to measure against (a minute)");
+        process::output(Command::new("python3").args(["-m", "venv"]).arg(&folder))?;
+        process::output(Command::new(&python).args(["-m", "pip", "install", "--quiet"]).args(RIVALS))?;
+    }
+    process::output(Command::new(&python).args(["-c", "import typst, weasyprint"]))?;
+    Ok(python)
 }
 
 /// Removes the latest results, so that a benchmark that is gone leaves no row.

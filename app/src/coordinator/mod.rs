@@ -13,6 +13,7 @@ mod findings;
 mod frame;
 mod items_tab;
 mod place_tabs;
+mod print_choices;
 mod print_tab;
 mod program_tab;
 mod rules_tab;

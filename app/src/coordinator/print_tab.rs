@@ -3,7 +3,8 @@
 
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
-use lidleaf::sheets::{self, AsMade, SheetProblem, SheetWanted};
+use lidleaf::sheets::{self, AsMade, SheetChoices, SheetProblem, SheetWanted, kind_name};
+use lidleaf::ticket::TicketFile;
 use lidleaf::{Words as SheetWords, preflight_words};
 use locales::{DateStyle, Lang, Messages, t};
 use print::{INK_LIMIT, PreflightItem, Severity, SheetKind};
@@ -13,6 +14,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use super::app::DeskPack;
 use super::desk::{Desk, own_names};
 use super::fields::{Choice, of_program, or_none};
+use super::print_choices::{ChoiceFields, Fields, Unread};
 use crate::browser::{self, FetchProblem};
 use crate::printing::messages::{Made, Order};
 
@@ -23,6 +25,7 @@ struct Wanted {
     stream: String,
     zone: String,
     languages: [String; sheets::MOST_LANGUAGES],
+    fields: Fields,
 }
 
 /// How far making a sheet has come.
@@ -86,20 +89,32 @@ impl Press {
         self.problem.set(None);
         self.has_pdf.set(false);
         self.has_web.set(false);
-        // What is no number is refused by preflight, as a limit that no paper has.
-        let ink_limit = self.ink_limit.with_untracked(|text| text.trim().parse().unwrap_or_default());
-        let number = self.number.get_value().wrapping_add(1);
-        self.number.set_value(number);
+        let number = self.next_number();
+        let ink_limit = self.ink_limit();
+        let choices = match wanted.fields.read(wanted.sheet) {
+            Ok(choices) => choices,
+            Err(unread) => {
+                let words = self.desk.words.get_untracked();
+                self.progress.set(Progress::Idle);
+                self.problem.set(Some(match unread {
+                    Unread::Size(text) => t!(words.messages, "print-size-unread", text = text),
+                    Unread::Number(text) => t!(words.messages, "print-number-unread", text = text),
+                }));
+                return;
+            }
+        };
         spawn_local(async move {
-            match job(self.desk, &wanted).await {
+            match job(self.desk, &wanted, choices).await {
                 Ok(Ok(sheet)) => {
-                    let order =
-                        Order { number, job: sheet.job.clone(), offer: sheet.offer.clone(), ink_limit };
+                    let order = Order {
+                        number,
+                        job: sheet.job.clone(),
+                        offer: sheet.offer.clone(),
+                        ink_limit,
+                        ticket: None,
+                    };
                     self.ordered.set_value(Some(sheet));
-                    let order = JsValue::from_str(&serde_json::to_string(&order).unwrap_or_default());
-                    let profile =
-                        self.profile.with_value(|bytes| bytes.clone().map_or(JsValue::NULL, JsValue::from));
-                    self.send(js_sys::Array::of2(&order, &profile));
+                    self.order(&order);
                 }
                 Ok(Err(problem)) => {
                     let words = self.desk.words.get_untracked();
@@ -110,11 +125,59 @@ impl Press {
                         }
                         SheetProblem::UnknownZone(zone) => t!(words.messages, "print-no-zone", zone = zone),
                         SheetProblem::Languages(_) => t!(words.messages, "print-no-language"),
+                        SheetProblem::UnknownItem(item) => t!(words.messages, "print-no-item", item = item),
+                        SheetProblem::NothingAgainst(item) => {
+                            t!(words.messages, "print-nothing-against", item = words.item(&item))
+                        }
                     }));
                 }
                 Err(_) => self.progress.set(Progress::Unreachable),
             }
         });
+    }
+
+    fn next_number(self) -> u32 {
+        let number = self.number.get_value().wrapping_add(1);
+        self.number.set_value(number);
+        number
+    }
+
+    /// Has the ticket made of the sheet that was made last; it is handed over when it comes.
+    fn ticket(self, copies: u32) {
+        let Some(job) = self.ordered.with_value(|it| it.as_ref().map(|sheet| sheet.job.clone())) else {
+            return;
+        };
+        let pages = self.made.with_untracked(|made| made.previews.len());
+        let program = self.desk.program.get_untracked();
+        let words = self.desk.words.get_untracked();
+        let name = format!("{}-{}.pdf", program.id, job.sheet.id());
+        let contact = program.contact.name.or_source(&words.messages.lang().tag(), &program.source_language);
+        let contact = contact.unwrap_or_default();
+        let file = TicketFile { job: &job, name: &name, pages, copies };
+        let Some(ticket) =
+            lidleaf::ticket::ticket(&[file], &program, contact, self.ink_limit(), &words.messages)
+        else {
+            return;
+        };
+        self.order(&Order {
+            number: self.number.get_value(),
+            job,
+            offer: print::Offer::default(),
+            ink_limit: self.ink_limit(),
+            ticket: Some(ticket),
+        });
+    }
+
+    /// The most ink as typed. What is no number is refused by preflight, as a limit that no paper has.
+    fn ink_limit(self) -> u16 {
+        self.ink_limit.with_untracked(|text| text.trim().parse().unwrap_or_default())
+    }
+
+    /// Sends an order with the shop's profile.
+    fn order(self, order: &Order) {
+        let order = JsValue::from_str(&serde_json::to_string(order).unwrap_or_default());
+        let profile = self.profile.with_value(|bytes| bytes.clone().map_or(JsValue::NULL, JsValue::from));
+        self.send(js_sys::Array::of2(&order, &profile));
     }
 
     /// Sends an order to the worker, starting it first when there is none.
@@ -154,6 +217,22 @@ impl Press {
                 let Some(made) = made.filter(|m| m.number == self.number.get_value()) else { return };
                 let file = |at| answer.get(at).dyn_into::<js_sys::Uint8Array>().ok();
                 let (pdf, web) = (file(1), file(2));
+                if made.is_ticket {
+                    match pdf {
+                        Some(pdf) => {
+                            let program = self.desk.program.with_untracked(|p| p.id.clone());
+                            browser::download_bytes(
+                                &format!("{program}-ticket.pdf"),
+                                "application/pdf",
+                                &pdf,
+                            );
+                        }
+                        None => self.problem.set(self.desk.words.with_untracked(|words| {
+                            made.preflight.first().map(|item| preflight_words(item, &words.messages))
+                        })),
+                    }
+                    return;
+                }
                 self.has_pdf.set(pdf.is_some());
                 self.pdf.set_value(pdf);
                 self.has_web.set(web.is_some());
@@ -177,7 +256,11 @@ impl Press {
 }
 
 /// The job of a sheet: packs as the command line makes them, texts those of the draft.
-async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
+async fn job(
+    desk: Desk,
+    wanted: &Wanted,
+    choices: SheetChoices,
+) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
     let program = desk.program.get_untracked();
     let mut packs: Vec<(LanguagePack, Messages)> = Vec::new();
     for tag in wanted.languages.iter().filter(|l| !l.is_empty()) {
@@ -191,6 +274,7 @@ async fn job(desk: Desk, wanted: &Wanted) -> Result<Result<sheets::Sheet, SheetP
         stream: some(&wanted.stream),
         zone: some(&wanted.zone),
         date: browser::now().day,
+        choices,
     };
     let guide = guide_data::check(&program, &desk.catalog.get_value()).guide;
     Ok(sheets::sheet(&guide, &program, &words, &wanted))
@@ -226,10 +310,13 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         stream,
         zone: String::new(),
         languages: std::array::from_fn(first),
+        fields: Fields::default(),
     });
+    let fields = RwSignal::new(Fields::default());
+    let kind = Signal::derive(move || wanted.with(|w| w.sheet));
     let make = move |ev: leptos::ev::SubmitEvent| {
         ev.prevent_default();
-        press.make(wanted.get_untracked());
+        press.make(Wanted { fields: fields.get_untracked(), ..wanted.get_untracked() });
     };
     let w = desk.words.get_untracked();
     let m = &w.messages;
@@ -293,17 +380,29 @@ pub(crate) fn print(desk: Desk) -> AnyView {
                         prop:value=move || press.ink_limit.get()
                         on:input:target=move |ev| press.ink_limit.set(ev.target().value())/>
                 </label>
+                <ChoiceFields desk fields kind/>
                 <p class="wide row">
                     <button type="submit" class="button" id="print-make">{t!(m, "print-make")}</button>
                     <button type="button" class="button" id="print-download"
                         prop:disabled=move || !press.has_pdf.get()
-                        on:click=move |_| download(desk, press.pdf, &wanted.get_untracked(), None)>
+                        on:click=move |_| {
+                            let now = Wanted { fields: fields.get_untracked(), ..wanted.get_untracked() };
+                            download(desk, press.pdf, &now, None);
+                        }>
                         {t!(m, "print-download")}
                     </button>
                     <button type="button" class="button" id="print-download-web"
                         prop:disabled=move || !press.has_web.get()
-                        on:click=move |_| download(desk, press.web, &wanted.get_untracked(), Some("web"))>
+                        on:click=move |_| {
+                            let now = Wanted { fields: fields.get_untracked(), ..wanted.get_untracked() };
+                            download(desk, press.web, &now, Some("web"));
+                        }>
                         {t!(m, "print-download-web")}
+                    </button>
+                    <button type="button" class="button" id="print-ticket"
+                        prop:disabled=move || !press.has_pdf.get()
+                        on:click=move |_| press.ticket(0)>
+                        {t!(m, "print-ticket")}
                     </button>
                 </p>
                 <p class="wide"><small>{t!(m, "print-web-hint")}</small></p>
@@ -381,14 +480,6 @@ fn Register(desk: Desk, press: Press) -> impl IntoView {
     }
 }
 
-/// What a sheet is called.
-fn kind_name(messages: &Messages, kind: SheetKind) -> String {
-    match kind {
-        SheetKind::CartLid => t!(messages, "sheet-lid"),
-        SheetKind::PostcardMailer => t!(messages, "sheet-postcard"),
-    }
-}
-
 /// Reads the profile the print shop sent; choosing none goes back to the bundled one.
 fn take_profile(press: Press, input: &web_sys::HtmlInputElement) {
     press.profile.set_value(None);
@@ -410,7 +501,13 @@ fn download(
     ending: Option<&str>,
 ) {
     let program = desk.program.with_untracked(|p| p.id.clone());
-    let mut parts = vec![program.as_str(), wanted.sheet.id(), wanted.stream.as_str(), wanted.zone.as_str()];
+    let mut parts = vec![
+        program.as_str(),
+        wanted.sheet.id(),
+        wanted.stream.as_str(),
+        wanted.zone.as_str(),
+        wanted.fields.item(),
+    ];
     parts.extend(wanted.languages.iter().map(String::as_str));
     parts.extend(ending);
     parts.retain(|part| !part.is_empty());

@@ -20,6 +20,8 @@ pub(crate) mod messages {
         pub(crate) ink_limit: u16,
         /// What may be left out of it.
         pub(crate) offer: print::Offer,
+        /// Its job ticket, when that is what is to be made.
+        pub(crate) ticket: Option<print::Ticket>,
     }
 
     /// What came of it. The files themselves, for the press and for the web, travel beside this, as bytes.
@@ -35,5 +37,7 @@ pub(crate) mod messages {
         pub(crate) previews: Vec<String>,
         /// The fonts did not arrive: nothing was made.
         pub(crate) no_fonts: bool,
+        /// The file is the job ticket.
+        pub(crate) is_ticket: bool,
     }
 }

@@ -2,7 +2,8 @@
 
 use js_sys::{Array, Uint8Array};
 use print::{
-    FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, make_fitting, svg_with_findings,
+    FontFile, FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, make_fitting,
+    make_ticket, svg_with_findings, ticket_fonts,
 };
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -37,13 +38,17 @@ fn told(result: &Result<print::Artifact, print::PrintError>) -> (JsValue, Vec<pr
 }
 
 async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
-    let mut made = Made { number: order.number, ..Made::default() };
+    let mut made = Made { number: order.number, is_ticket: order.ticket.is_some(), ..Made::default() };
+    let needed = order.ticket.as_ref().map_or_else(|| fonts_needed(&order.job), ticket_fonts);
+    let profile = profile.as_deref().unwrap_or(PRESS_PROFILE);
     let (mut press, mut web) = (JsValue::NULL, JsValue::NULL);
-    match fonts(scope, &order.job).await {
-        None => made.no_fonts = true,
-        Some(Err(problem)) => made.preflight = problem.items,
-        Some(Ok(fonts)) => {
-            let profile = profile.as_deref().unwrap_or(PRESS_PROFILE);
+    match (fonts(scope, needed).await, &order.ticket) {
+        (None, _) => made.no_fonts = true,
+        (Some(Err(problem)), _) => made.preflight = problem.items,
+        (Some(Ok(fonts)), Some(ticket)) => {
+            (press, made.preflight) = told(&make_ticket(ticket, &fonts, profile));
+        }
+        (Some(Ok(fonts)), None) => {
             let for_press =
                 make_fitting(&order.job, &order.offer, &fonts, Press { profile, ink_limit: order.ink_limit });
             let for_web = match &for_press {
@@ -68,12 +73,14 @@ async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
                 }
             }
             made.preflight.sort_by_key(|item| item.severity);
-            // Both files are drawn from one display list.
+            // Both files are drawn from one display list; a press sheet's shows it several times, where marks would
+            // not know which is meant.
             if let Ok(artifact) = for_press.or(for_web) {
                 let list = &artifact.display_list;
                 made.previews = (0..list.pages.len())
                     .filter_map(|page| {
-                        svg_with_findings(list, &fonts, page, PreviewArea::Trim, &made.preflight)
+                        let items = if order.job.press.is_some() { &[][..] } else { &made.preflight };
+                        svg_with_findings(list, &fonts, page, PreviewArea::Trim, items)
                     })
                     .collect();
             }
@@ -83,12 +90,12 @@ async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
     let _ = scope.post_message(&Array::of3(&JsValue::from_str(&told), &press, &web));
 }
 
-/// The faces the job needs, fetched from the published folder; nothing when one does not arrive.
-async fn fonts(scope: &Scope, job: &print::SheetJob) -> Option<Result<FontSet, print::PrintError>> {
+/// The faces needed, fetched from the published folder; nothing when one does not arrive.
+async fn fonts(scope: &Scope, needed: Vec<FontFile>) -> Option<Result<FontSet, print::PrintError>> {
     let fetch = js_sys::Reflect::get(scope, &"fetch".into()).ok()?;
     let fetch: js_sys::Function = fetch.dyn_into().ok()?;
     let mut set = FontSet::new();
-    for font in fonts_needed(job) {
+    for font in needed {
         let fetching = fetch.call1(scope, &JsValue::from_str(&format!("fonts/{}", font.file))).ok()?;
         let answer = JsFuture::from(js_sys::Promise::from(fetching)).await.ok()?;
         let response: web_sys::Response = answer.dyn_into().ok()?;

@@ -4,7 +4,7 @@ use guide_data::{Answer, Answered, GuideContainer, Outcome, PartAnswer};
 use locales::t;
 
 use super::html::{Html, put};
-use super::pictogram::mark;
+use super::pictogram::{mark, of_channel, of_container, pictogram};
 use super::site::channel;
 use super::state::State;
 
@@ -71,38 +71,42 @@ fn destination(out: &mut Html, state: &State, outcome: &Outcome) {
     if let Some(stream) = &outcome.stream {
         let name_of = |c: &GuideContainer| words.text(&format!("container.{}", c.id));
         let mut named: Vec<String> = Vec::new();
-        let mut colours: Vec<&str> = Vec::new();
+        let mut looks: Vec<(&str, &str)> = Vec::new();
         for container in containers(state, outcome) {
             let Some(name) = name_of(container) else { continue };
             if !named.contains(&name) {
                 named.push(name);
-                if !colours.contains(&container.colour.as_str()) {
-                    colours.push(&container.colour);
+                let look = (container.colour.as_str(), of_container(&container.kind));
+                if !looks.contains(&look) {
+                    looks.push(look);
                 }
             }
         }
         put!(out, "<p class=\"destination\" data-stream=\"" (stream) "\"><span class=\"container\">");
-        for colour in colours {
-            swatch(out, colour);
+        for (colour, symbol) in looks {
+            swatch(out, colour, symbol);
         }
         // Without a zone a stream may have several containers: then its own name is the clearest,
-        // beside the colours it comes in.
+        // beside the shapes and colours it comes in.
         match named.as_slice() {
             [one] => out.text(one),
             _ => out.text(&words.named("stream", stream)),
         }
         out.markup("</span></p>");
     } else if let Some(channel) = &outcome.channel {
-        put!(out, "<p class=\"destination\" data-channel=\"" (channel) "\">" (words.named("channel", channel)) "</p>");
+        let kind =
+            state.guide.channels.iter().find(|known| known.id == *channel).map(|known| known.kind.as_str());
+        put!(out, "<p class=\"destination\" data-channel=\"" (channel) "\"><span class=\"container\">");
+        pictogram(out, of_channel(kind.unwrap_or_default()));
+        put!(out, (words.named("channel", channel)) "</span></p>");
     }
 }
 
-/// A container's colour, as a small cart. The name beside it says the same in words.
-fn swatch(out: &mut Html, colour: &str) {
+/// A container by its kind and colour. The name beside it says the same in words.
+fn swatch(out: &mut Html, colour: &str, symbol: &str) {
     if colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit()) {
-        put!(out, "<svg class=\"swatch\" viewBox=\"0 0 24 24\" aria-hidden=\"true\" focusable=\"false\">\
-            <path class=\"swatch-edge\" fill=\"" (colour) "\" d=\"M3 4.5 20 3a1.5 1.5 0 0 1 1.6 1.4V7H19l-1.6 \
-            12.6A2 2 0 0 1 15.4 21H9a2 2 0 0 1-2-1.7L5.2 7H3Z\"/></svg>");
+        put!(out, "<svg class=\"swatch\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">\
+            <use fill=\"" (colour) "\" href=\"icons.svg#" (symbol) "\"></use></svg>");
     }
 }
 

@@ -18,6 +18,26 @@ pub(crate) fn mark(out: &mut Html, verdict: Answered) {
         "<use href=\"icons.svg#verdict-" (verdict.code()) "\"></use></svg>");
 }
 
+/// The picture of a kind of container.
+pub(super) fn of_container(kind: &str) -> &'static str {
+    match kind {
+        "bin" | "dumpster" => "place-bin",
+        "bag" => "place-bag",
+        "box" => "place-box",
+        _ => "place-cart",
+    }
+}
+
+/// The picture of a kind of channel: where one goes, hands over, or waits.
+pub(super) fn of_channel(kind: &str) -> &'static str {
+    match kind {
+        "store-take-back" | "deposit-return" | "medicine-take-back" | "dealer" | "reuse" => "place-store",
+        "bulky-pickup" => "place-pickup",
+        "mail-back" => "envelope",
+        _ => "place-drop-off",
+    }
+}
+
 /// The picture of a category: that of a thing everyone knows from it.
 pub(crate) fn of_category(id: &str) -> &'static str {
     match id {

@@ -81,17 +81,30 @@ fn write_page(out: &mut String, page: &Page) {
                     ink(rule.ink)
                 );
             }
+            Item::Technical(line) => {
+                let frame = bounds(&line.path).map_or_else(|| "nothing".to_owned(), |b| rect(&b));
+                let sum = outline_sum(&line.path);
+                let _ = writeln!(
+                    out,
+                    "  technical {} [{}] {:?} width {} ({sum})",
+                    line.what,
+                    frame,
+                    line.colorant,
+                    length(line.width)
+                );
+            }
             Item::Text(line) => {
                 let _ = writeln!(
                     out,
-                    "  text {:?} {} {:?}{} {} [{}] {}",
+                    "  text {:?} {} {:?}{} {} [{}] {}{}",
                     line.role,
                     line.place,
                     line.text,
                     if line.gap.is_empty() { "" } else { " +" },
                     if line.lang.is_empty() { "-" } else { &line.lang },
                     rect(&line.rect),
-                    ink(line.ink)
+                    ink(line.ink),
+                    if line.turned { " turned" } else { "" }
                 );
                 for run in &line.runs {
                     let glyphs: Vec<String> = run.glyphs.iter().map(|g| g.id.to_string()).collect();

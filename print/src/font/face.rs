@@ -78,6 +78,9 @@ pub(crate) struct Face {
     pub(crate) ascent: f64,
     pub(crate) descent: f64,
     pub(crate) bbox: [f64; 4],
+    /// The characters it has glyphs for, in order: asked about for every character of every text, which is no
+    /// time to open the file's tables.
+    characters: Vec<char>,
     /// The same bytes as the shaper holds them, with its caches.
     pub(crate) font: harfrust::Font,
 }
@@ -124,6 +127,9 @@ impl Face {
         let letters = font.charmap();
         let scripts =
             Script::ALL.into_iter().filter(|script| letters.map(script.sample()).is_some()).collect();
+        let mapped = font.charmap().mappings().filter(|(_, glyph)| *glyph != GlyphId::NOTDEF);
+        let mut characters: Vec<char> = mapped.filter_map(|(code, _)| char::from_u32(code)).collect();
+        characters.sort_unstable();
         let shaper = harfrust::Font::new(bytes.clone(), 0).ok_or_else(broken)?;
         Ok(Self {
             family: family.to_owned(),
@@ -136,6 +142,7 @@ impl Face {
             descent,
             bbox,
             bytes,
+            characters,
             font: shaper,
         })
     }
@@ -161,7 +168,7 @@ impl Face {
 
     /// Whether the face has a glyph for a character.
     pub(crate) fn has(&self, c: char) -> bool {
-        self.tables().is_some_and(|font| font.charmap().map(c).is_some_and(|glyph| glyph != GlyphId::NOTDEF))
+        self.characters.binary_search(&c).is_ok()
     }
 
     /// A character's glyph.

@@ -1,4 +1,5 @@
-//! The mailer's address side: postal zones first, then a panel that says what the card is.
+//! The mailer's address side: postal zones first, then a panel that says what the piece is. The cover of a folded
+//! piece is that panel again, larger, with pictures of what goes in.
 
 use super::advice;
 use super::content::Content;
@@ -7,15 +8,31 @@ use super::pen::Pen;
 use crate::display::{Item, Role};
 use crate::finding::{PreflightItem, PrintError};
 use crate::ink::Ink;
-use crate::job::SheetJob;
+use crate::job::{SheetJob, Tone};
 use crate::place::{ADDRESSEE, INDICIA, RETURN_ADDRESS, english};
 use crate::qr::Code;
-use crate::sheet::{POSTCARD_ADDRESS_SIDE, PageGeometry, SMALLEST_ADDRESS_TYPE};
+use crate::sheet::{Area, PageGeometry, PostalZones, SAFE, SMALLEST_ADDRESS_TYPE};
 use crate::text::{Paragraph, Setting, Typesetter, count};
 use crate::unit::{Point, Pt, Rect};
 
-/// The largest type of the panel's sentences.
-const LARGEST: Pt = Pt(14.0);
+/// A panel's measures, on an address side and where it is most of what is seen.
+#[derive(Clone, Copy)]
+struct Look {
+    /// The largest type of its sentences.
+    largest: Pt,
+    /// Titles in one language, and in several, in sizes of the sentences.
+    titles: (f64, f64),
+    /// The code's size.
+    code: f64,
+}
+const SMALL: Look = Look { largest: Pt(14.0), titles: (1.9, 1.35), code: 1.0 };
+const LARGE: Look = Look { largest: Pt(17.0), titles: (3.0, 2.2), code: 1.9 };
+/// A panel at least this high is looked at like a cover.
+const HIGH: Pt = Pt::inches(2.5);
+/// The side of the pictures below a cover's panel.
+const COVER_PICTURE: Pt = Pt::inches(0.7);
+/// The most of them.
+const MOST_PICTURES: usize = 9;
 
 struct Panel {
     titles: Vec<Setting>,
@@ -28,12 +45,18 @@ struct Panel {
 }
 
 impl Panel {
-    fn plan(content: &Content, code: &Code, trial: &Trial, area: Rect, size: Pt) -> Result<Self, Wide> {
+    fn plan(
+        content: &Content,
+        code: &Code,
+        trial: &Trial,
+        area: Rect,
+        (size, look): (Pt, Look),
+    ) -> Result<Self, Wide> {
         let (pad, gap) = (size * 1.1, size * 1.4);
         let beside = area.width - code.side() - pad * 3.0;
         let languages = count(content.titles.len());
         let column = (beside - gap * (languages - 1.0)) / languages;
-        let larger = if content.titles.len() == 1 { 1.9 } else { 1.35 };
+        let larger = if content.titles.len() == 1 { look.titles.0 } else { look.titles.1 };
         let titles: Vec<Setting> =
             content.titles.iter().map(|it| trial.set(it, size * larger, column)).collect::<Result<_, _>>()?;
         let scans: Vec<Option<Setting>> = content
@@ -76,40 +99,84 @@ impl Panel {
     }
 }
 
-pub(super) fn lay_out(
-    content: &Content,
-    code: &Code,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-    job: &SheetJob,
-) -> Result<Vec<Item>, PrintError> {
-    let zones = POSTCARD_ADDRESS_SIDE;
+/// What a side is made from.
+pub(super) struct Side<'a> {
+    pub(super) content: &'a Content,
+    pub(super) code: &'a Code,
+    pub(super) setter: Typesetter<'a>,
+    pub(super) geometry: &'a PageGeometry,
+    pub(super) job: &'a SheetJob,
+    /// The page, counted from 0, for messages.
+    pub(super) page: usize,
+}
+
+pub(super) fn lay_out(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, page, .. } = *side;
     // The post reads from left to right whatever the sheet's language: zones are never mirrored.
     let mut post = Pen::new(setter, None);
-    lines(&mut post, &content.return_address, zones.return_address, SMALLEST_ADDRESS_TYPE, RETURN_ADDRESS)?;
+    let small = SMALLEST_ADDRESS_TYPE;
+    lines(&mut post, &content.return_address, (page, zones.return_address), small, RETURN_ADDRESS)?;
     if !content.indicia.is_empty() {
         frame(&mut post, zones.indicia);
-        lines(&mut post, &content.indicia, zones.indicia.grown(Pt(-6.0)), SMALLEST_ADDRESS_TYPE, INDICIA)?;
+        lines(&mut post, &content.indicia, (page, zones.indicia.grown(Pt(-6.0))), small, INDICIA)?;
     }
-    lines(&mut post, &content.addressee, zones.address_block, Pt(11.0), ADDRESSEE)?;
+    lines(&mut post, &content.addressee, (page, zones.address_block), Pt(11.0), ADDRESSEE)?;
     let mut items = post.items;
-    items.extend(panel(content, code, setter, geometry, job, zones.message)?);
-    items.extend(small_print(content, setter, geometry)?);
+    if zones.message.width > Pt::ZERO {
+        let look = if zones.message.height >= HIGH { LARGE } else { SMALL };
+        items.extend(pictured(side, zones.message, look)?);
+    }
+    items.extend(small_print(side, zones)?);
     Ok(items)
 }
 
-fn panel(
-    content: &Content,
-    code: &Code,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-    job: &SheetJob,
-    area: Rect,
-) -> Result<Vec<Item>, PrintError> {
+/// The cover of a folded piece.
+pub(super) fn cover(side: &Side<'_>, area: &Area) -> Result<Vec<Item>, PrintError> {
+    pictured(side, area.rect.grown(-SAFE), LARGE)
+}
+
+/// A panel, and where there is room for it a row of pictures of what goes in.
+fn pictured(side: &Side<'_>, safe: Rect, look: Look) -> Result<Vec<Item>, PrintError> {
+    if safe.height < HIGH {
+        return panel(side, safe, look);
+    }
+    let strip = COVER_PICTURE + Pt(10.0);
+    let pictures: Vec<&str> = side
+        .content
+        .sections
+        .iter()
+        .filter(|section| section.tone == Tone::Yes)
+        .flat_map(|section| &section.entries)
+        .filter_map(|entry| entry.pictogram.as_deref())
+        .fold(Vec::new(), |mut all, id| {
+            if !all.contains(&id) && all.len() < MOST_PICTURES {
+                all.push(id);
+            }
+            all
+        });
+    let below = if pictures.is_empty() { Pt::ZERO } else { strip };
+    let upper = Rect::new(safe.x, safe.y, safe.width, safe.height - below);
+    let mut items = panel(side, upper, look)?;
+    let mut pen = Pen::new(side.setter, side.content.mirrored().then(|| side.geometry.width.pt()));
+    let step = safe.width / count(pictures.len().max(1));
+    let mut x = safe.x + (step - COVER_PICTURE) / 2.0;
+    for id in pictures {
+        let tile = Rect::new(x, safe.bottom() - COVER_PICTURE, COVER_PICTURE, COVER_PICTURE);
+        pen.panel("tile", tile, COVER_PICTURE * 0.16, Ink::YES_TINT);
+        pen.picture(id, tile.grown(-COVER_PICTURE * 0.1), Ink::YES);
+        x += step;
+    }
+    items.extend(pen.items);
+    Ok(items)
+}
+
+fn panel(side: &Side<'_>, area: Rect, look: Look) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, geometry, job, .. } = *side;
+    let code = &side.code.enlarged(look.code);
     let floor = floor_for(job.viewing_distance);
     let whole = Trial::default();
-    for size in sizes(LARGEST, floor) {
-        if let Ok(plan) = Panel::plan(content, code, &whole, area, size)
+    for size in sizes(look.largest, floor) {
+        if let Ok(plan) = Panel::plan(content, code, &whole, area, (size, look))
             && plan.left >= Pt::ZERO
         {
             let mut pen = Pen::new(setter, content.mirrored().then(|| geometry.width.pt()));
@@ -117,7 +184,8 @@ fn panel(
             return Ok(pen.items);
         }
     }
-    let missing = |trial: &Trial| Panel::plan(content, code, trial, area, floor).map(|plan| -plan.left);
+    let missing =
+        |trial: &Trial| Panel::plan(content, code, trial, area, (floor, look)).map(|plan| -plan.left);
     let paragraphs: Vec<&Paragraph> =
         content.titles.iter().chain(content.scans.iter().flatten()).chain([&content.address]).collect();
     Err(advice::shorten(&paragraphs, job, geometry, floor, missing))
@@ -127,7 +195,7 @@ fn panel(
 fn lines(
     pen: &mut Pen<'_>,
     paragraphs: &[Paragraph],
-    area: Rect,
+    (page, area): (usize, Rect),
     size: Pt,
     field: &str,
 ) -> Result<(), PrintError> {
@@ -162,7 +230,7 @@ fn lines(
                 .arg("field", field)
                 .arg("line", index + 1)
                 .arg("text", &paragraph.words)
-                .at(1, area),
+                .at(page, area),
             ),
         }
     }
@@ -186,17 +254,16 @@ fn frame(pen: &mut Pen<'_>, area: Rect) {
     }
 }
 
-/// The print notice and the edition, lower left: outside the read area and the barcode's zone.
-fn small_print(
-    content: &Content,
-    setter: Typesetter<'_>,
-    geometry: &PageGeometry,
-) -> Result<Vec<Item>, PrintError> {
-    let zones = POSTCARD_ADDRESS_SIDE;
-    let safe = geometry.safe_area();
-    let top = zones.read_area.bottom() + Pt(3.0);
-    let area = Rect::new(safe.x, top, zones.barcode_clear.x - safe.x - Pt(9.0), safe.bottom() - top);
+/// The print notice and the edition: outside the read area and the barcode's zone.
+fn small_print(side: &Side<'_>, zones: &PostalZones) -> Result<Vec<Item>, PrintError> {
+    let Side { content, setter, job, page, .. } = *side;
+    let mut area = zones.small_print;
     let mut pen = Pen::new(setter, None);
+    if job.printers_mark {
+        let mark = mark_space(Point { x: area.right() - MARK_SPACE.0, y: area.y });
+        area.width = area.width - mark.width - Pt(6.0);
+        pen.fill("printer's mark space", crate::path::rectangle(mark), Ink::PAPER);
+    }
     let mut y = area.y;
     for paragraph in content.notice.iter().chain(&content.edition) {
         let setting = paragraph.set(LEAST_TYPE, area.width).ok();
@@ -210,7 +277,7 @@ fn small_print(
                 return Err(PreflightItem::error(
                     "postal-field-full",
                     format!(
-                        "{} (“{}”) does not fit in the lower left corner of the address side; shorten it",
+                        "{} (“{}”) does not fit in the small print of the address side; shorten it",
                         english(&paragraph.place),
                         paragraph.words
                     ),
@@ -218,10 +285,18 @@ fn small_print(
                 .arg("field", &paragraph.place)
                 .arg("line", 1)
                 .arg("text", &paragraph.words)
-                .at(1, area)
+                .at(page, area)
                 .into());
             }
         }
     }
     Ok(pen.items)
+}
+
+/// Room for the printer's own mark, which the law of some places or a union asks for: 3/4 x 1/4 in. Ours: such
+/// marks are set as small as they are still read.
+pub(super) const MARK_SPACE: (Pt, Pt) = (Pt::inches(0.75), Pt::inches(0.25));
+
+pub(super) fn mark_space(at: Point) -> Rect {
+    Rect::new(at.x, at.y, MARK_SPACE.0, MARK_SPACE.1)
 }

@@ -33,6 +33,12 @@ pub(super) fn shorten(
             lines.push((paragraph, most, most));
         }
     }
+    // Where not even one line of each would fit, no shortening helps, and trying is slow on long lists.
+    let mut shortest = Trial::default();
+    shortest.limits.extend(lines.iter().map(|(paragraph, ..)| (paragraph.place.clone(), 1)));
+    if !missing(&shortest).is_ok_and(|missing| missing <= Pt::ZERO) {
+        return too_many(job, whole, floor).into();
+    }
     // The longest text loses a quarter of its lines, and again, until the sheet fits.
     let mut fits = false;
     for _ in 0..2_000 {

@@ -5,7 +5,7 @@ use super::fit::{SideBySide, Trial, Wide};
 use super::pen::Pen;
 use crate::display::Role;
 use crate::ink::Ink;
-use crate::path::PathOp;
+use crate::path;
 use crate::text::Setting;
 use crate::unit::{Point, Pt, Rect};
 
@@ -13,7 +13,6 @@ pub(super) struct Band {
     issuer: Setting,
     titles: SideBySide,
     gap: Pt,
-    size: Pt,
     pub(super) height: Pt,
 }
 
@@ -30,16 +29,22 @@ impl Band {
     pub(super) fn plan(content: &Content, trial: &Trial, width: Pt, size: Pt) -> Result<Self, Wide> {
         let gap = size * 1.4;
         let issuer = trial.set(&content.issuer, size, width)?;
-        let titles =
-            SideBySide::plan(&content.titles, trial, title_size(content.titles.len(), size), width, gap)?;
+        let usual = title_size(content.titles.len(), size);
+        let large = usual.max(content.least_title);
+        // A sign's title is as large as signs ask where it stays on one line so; preflight tells where it does not.
+        let titles = match SideBySide::plan(&content.titles, trial, large, width, gap) {
+            Ok(plan) if plan.settings.iter().all(|one| one.lines.len() <= 1) => plan,
+            _ => SideBySide::plan(&content.titles, trial, usual, width, gap)?,
+        };
         let height = issuer.height() + titles.height() + size * 0.9;
-        Ok(Self { issuer, titles, gap, size, height })
+        Ok(Self { issuer, titles, gap, height })
     }
 
     /// Draws the band across the top of the sheet: ink runs into the bleed, words start at the safe area.
     pub(super) fn draw(&self, content: &Content, pen: &mut Pen<'_>, safe: Rect, bleed: Rect) {
         let bottom = safe.y + self.height;
-        pen.fill("band", band_outline(bleed, bottom, self.size * 2.2), Ink::BAND);
+        let bar = Rect::new(bleed.x, bleed.y, bleed.width, bottom - bleed.y);
+        pen.fill("band", path::rectangle(bar), Ink::BAND);
         let mut y = safe.y;
         let at = Point { x: safe.x, y };
         y += pen.words(&content.issuer, &self.issuer, at, safe.width, Role::Issuer, Ink::PAPER);
@@ -50,19 +55,4 @@ impl Band {
             x += column + self.gap;
         }
     }
-}
-
-/// A bar whose trailing lower corner is drawn in like a lid's lip.
-fn band_outline(bleed: Rect, bottom: Pt, radius: Pt) -> Vec<PathOp> {
-    let (left, top, right) = (bleed.x, bleed.y, bleed.right());
-    let at = |x: Pt, y: Pt| Point { x, y };
-    let k = radius * 0.45;
-    vec![
-        PathOp::Move(at(left, top)),
-        PathOp::Line(at(right, top)),
-        PathOp::Line(at(right, bottom - radius)),
-        PathOp::Curve(at(right, bottom - k), at(right - k, bottom), at(right - radius, bottom)),
-        PathOp::Line(at(left, bottom)),
-        PathOp::Close,
-    ]
 }

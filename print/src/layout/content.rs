@@ -2,15 +2,18 @@
 
 use std::rc::Rc;
 
+use super::fit::sign_title;
 use crate::display::Alt;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
-use crate::job::{Direction, SheetJob, Tone};
+use crate::job::{Direction, SheetJob, SheetKind, Tone};
 use crate::place::{
     ADDRESSEE, EDITION, INDICIA, ISSUER, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, SLUG, foot, heading, line,
     numbered, scan, title,
 };
+use crate::sheet::BLEED;
 use crate::text::{Paragraph, Typesetter, Words};
+use crate::unit::Pt;
 
 /// One line in all languages. Cheap to clone, as sections are: copyfit tries many choices of them.
 #[derive(Clone)]
@@ -51,6 +54,10 @@ pub(crate) struct Content {
     pub(crate) indicia: Vec<Paragraph>,
     pub(crate) addressee: Vec<Paragraph>,
     pub(crate) slug: Paragraph,
+    /// Whether room is kept for the printer's own mark.
+    pub(crate) printers_mark: bool,
+    /// The size a title should have at least; nothing on most sheets.
+    pub(crate) least_title: Pt,
 }
 
 /// Collects every error instead of stopping at the first.
@@ -123,6 +130,11 @@ impl Content {
                 indicia,
                 addressee,
                 slug,
+                printers_mark: job.printers_mark,
+                least_title: match job.sheet {
+                    SheetKind::EnclosureSign => sign_title(job.viewing_distance),
+                    _ => Pt::ZERO,
+                },
             }),
             _ => Err(PrintError { items: make.errors }),
         }
@@ -225,10 +237,9 @@ fn foot_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> (Vec<Option<Paragr
 /// What stands outside the trim: names, languages, date and finished size, in no language.
 fn slug_text(job: &SheetJob) -> String {
     let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
-    let size = job.sheet.sheet().pages.first().map_or(String::new(), |(_, page)| {
-        // A bleed of 1/8 in is 3.175 mm.
-        format!("{:.1} × {:.1} mm + {:.3} mm", page.width.0, page.height.0, page.bleed.mm().0)
-    });
+    let page = job.finished_size();
+    // A bleed of 1/8 in is 3.175 mm.
+    let size = format!("{:.1} × {:.1} mm + {:.3} mm", page.width.0, page.height.0, BLEED.mm().0);
     [job.job_name.clone(), languages.join(" "), job.edition.clone(), job.date.clone(), size]
         .into_iter()
         .filter(|part| !part.is_empty())

@@ -3,7 +3,7 @@
 use super::advice;
 use super::band::Band;
 use super::content::{Content, SectionContent};
-use super::fit::{Trial, Wide, comfortable_for, floor_for, largest_fitting, sizes};
+use super::fit::{Trial, Wide, floor_for, largest_fitting, sizes};
 use super::footer::Footer;
 use super::pen::Pen;
 use super::section::{Scale, SectionPlan};
@@ -13,10 +13,12 @@ use crate::job::SheetJob;
 use crate::qr::Code;
 use crate::sheet::PageGeometry;
 use crate::text::{Typesetter, count};
-use crate::unit::{Mm, Point, Pt, Rect, TOLERANCE};
+use crate::unit::{Point, Pt, Rect, TOLERANCE};
 
-/// The largest body type tried. Ours: above it words push the pictures, which carry the label, off the sheet.
+/// The largest body type tried on a lid of 7 in; larger sheets have it in proportion. Ours: above it words push the
+/// pictures, which carry the label, off the sheet.
 const LARGEST: Pt = Pt(18.0);
+const LID: Pt = Pt::inches(7.0);
 
 /// Picture sides that are tried at the size that fits, in body sizes, the largest first.
 const PICTURES: [f64; 4] = [4.2, 3.8, 3.4, 3.0];
@@ -120,51 +122,20 @@ impl FacePlan {
     }
 }
 
-/// A page and how far away it is read.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Room<'a> {
-    pub(super) geometry: &'a PageGeometry,
-    pub(super) distance: Mm,
-}
-
-/// The fewest steps that make a face fit: `after` gives the sections after so many steps, of which the first number
-/// may be taken for ease and the second at all.
-///
-/// The comfortable size is tried first, then one halfway to the floor, and then the floor itself. Where not even that
-/// fits all steps are taken, and laying the face out says what to shorten.
-pub(super) fn fewest(
+/// Whether a face fits with these sections at a size.
+pub(super) fn fits(
     content: &Content,
+    sections: &[SectionContent],
     code: &Code,
-    room: Room<'_>,
-    (for_ease, all): (usize, usize),
-    after: impl Fn(usize) -> Vec<SectionContent>,
-) -> usize {
-    let safe = room.geometry.safe_area();
-    let whole = Trial::default();
-    let (floor, comfortable) = (floor_for(room.distance), comfortable_for(room.distance));
-    let tries =
-        [(comfortable, for_ease), ((comfortable + floor) / 2.0, for_ease), (floor, for_ease), (floor, all)];
-    for (size, most) in tries {
-        let scale = Scale::new(size, SMALLEST_PICTURES);
-        let fits = |taken: usize| {
-            let sections = after(taken);
-            spreads(room.geometry, sections.len()).into_iter().any(|spread| {
-                FacePlan::plan(content, &sections, code, &whole, safe, spread, scale)
-                    .is_ok_and(|plan| plan.left >= Pt::ZERO)
-            })
-        };
-        if !fits(most) {
-            continue;
-        }
-        // Every step makes room, so what fits after some fits after more.
-        let (mut low, mut high) = (0, most);
-        while low < high {
-            let middle = low.midpoint(high);
-            if fits(middle) { high = middle } else { low = middle + 1 }
-        }
-        return high;
-    }
-    all
+    geometry: &PageGeometry,
+    size: Pt,
+) -> bool {
+    let (safe, whole) = (geometry.safe_area(), Trial::default());
+    let scale = Scale::new(size, SMALLEST_PICTURES);
+    spreads(geometry, sections.len()).into_iter().any(|spread| {
+        FacePlan::plan(content, sections, code, &whole, safe, spread, scale)
+            .is_ok_and(|plan| plan.left >= Pt::ZERO)
+    })
 }
 
 /// Lays a face out at the largest size that fits, or says what to shorten.
@@ -195,7 +166,9 @@ pub(super) fn lay_out(
         )
     };
     // Type first: the largest at which the smallest pictures fit. Then the largest pictures at that size.
-    let found = largest_fitting(&sizes(LARGEST, floor), |size| plans(size, SMALLEST_PICTURES).next());
+    let shorter = geometry.width.min(geometry.height).pt();
+    let largest = LARGEST * (shorter / LID).max(1.0);
+    let found = largest_fitting(&sizes(largest, floor), |size| plans(size, SMALLEST_PICTURES).next());
     if let Some((size, smallest)) = found {
         let mut pictures = PICTURES.into_iter().chain([SMALLEST_PICTURES]);
         let plan = pictures.find_map(|picture| best(size, picture)).unwrap_or(smallest);

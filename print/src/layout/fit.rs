@@ -12,7 +12,7 @@ pub(crate) const LEAST_TYPE: Pt = Pt(6.0);
 const TEN_MINUTES: f64 = 0.002_908_882;
 
 /// Height of Noto Sans' capitals, in ems.
-const CAPITALS: f64 = 0.714;
+pub(crate) const CAPITALS: f64 = 0.714;
 
 /// The legibility floor. Ours: capitals stand for at least ten minutes of arc at the viewing distance. Acuity of
 /// 20/20 reads five minutes (the definition of the Snellen scale), so half that acuity still reads the sheet.
@@ -25,8 +25,49 @@ pub(crate) fn floor_for(distance: Mm) -> Pt {
 /// The size from which a sheet is read with ease: a quarter above the floor. Ours; readers are quick at about twice and
 /// a half the size that they can just make out (the "acuity reserve" of reading research, from memory), and the floor is
 /// twice what an eye of 20/20 makes out. Lines are left out to reach it, where a job offers some.
-pub(crate) fn comfortable_for(distance: Mm) -> Pt {
+fn comfortable_for(distance: Mm) -> Pt {
     floor_for(distance) * 1.25
+}
+
+/// The least height of a sign's capitals for a reader so far away: 5/8 in under 72 in, and 1/8 in more for each foot
+/// beyond, for signs 40 to 70 in above the ground (2010 ADA Standards 703.5.5; CHECK-VALUES "sign letters").
+pub(crate) fn sign_capitals(distance: Mm) -> Pt {
+    let beyond = ((distance - Mm::inches(72.0)) / Mm::inches(12.0)).max(0.0);
+    // A foot that has begun counts whole; a hair is none.
+    Pt::inches(0.625 + 0.125 * (beyond - 1e-6).ceil().max(0.0))
+}
+
+/// The type size whose capitals are that high.
+pub(super) fn sign_title(distance: Mm) -> Pt {
+    sign_capitals(distance) / CAPITALS
+}
+
+/// The fewest steps that make a sheet fit: `fits` is asked with so many steps taken and a type size, of which the first
+/// number may be taken for ease and the second at all.
+///
+/// The comfortable size is tried first, then one halfway to the floor, and then the floor itself. Where not even that
+/// fits all steps are taken, and laying the sheet out says what to shorten.
+pub(super) fn fewest(
+    distance: Mm,
+    (for_ease, all): (usize, usize),
+    fits: impl Fn(usize, Pt) -> bool,
+) -> usize {
+    let (floor, comfortable) = (floor_for(distance), comfortable_for(distance));
+    let tries =
+        [(comfortable, for_ease), ((comfortable + floor) / 2.0, for_ease), (floor, for_ease), (floor, all)];
+    for (size, most) in tries {
+        if !fits(most, size) {
+            continue;
+        }
+        // Every step makes room, so what fits after some fits after more.
+        let (mut low, mut high) = (0, most);
+        while low < high {
+            let middle = low.midpoint(high);
+            if fits(middle, size) { high = middle } else { low = middle + 1 }
+        }
+        return high;
+    }
+    all
 }
 
 /// Sizes are tried in quarters of a point.
@@ -159,6 +200,16 @@ mod tests {
         assert!((6.9..7.0).contains(&floor), "{floor}");
         let far = floor_for(Mm(2000.0)).0;
         assert!((23.0..23.2).contains(&far), "{far}");
+    }
+
+    /// 2010 ADA Standards, table 703.5.5: 5/8 in under 72 in away, 1/8 in a foot beyond.
+    #[test]
+    fn a_signs_letters_grow_with_the_distance() {
+        for (inches, capitals) in [(24.0, 0.625), (72.0, 0.625), (84.0, 0.75), (90.0, 0.875), (120.0, 1.125)]
+        {
+            let found = sign_capitals(Mm::inches(inches));
+            assert!((found - Pt::inches(capitals)).0.abs() < 1e-9, "{inches}: {found:?}");
+        }
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! The foot: the code, what it is for, whom to ask, the address to type, and what the law asks.
 
+use super::address::{MARK_SPACE, mark_space};
 use super::content::Content;
 use super::fit::{LEAST_TYPE, Trial, Wide};
 use super::pen::Pen;
@@ -19,6 +20,7 @@ pub(super) struct Footer {
     edition: Option<Setting>,
     notice_measure: Pt,
     edition_measure: Pt,
+    small_print: Pt,
     size: Pt,
     pub(super) height: Pt,
 }
@@ -52,12 +54,14 @@ impl Footer {
         }
         let address = trial.set(&content.address, size * 1.3, beside)?;
         let small = SMALL.max(LEAST_TYPE);
+        // The printer's mark has its place at the trailing edge, after the edition.
+        let width = if content.printers_mark { width - MARK_SPACE.0 - Pt(6.0) } else { width };
         let edition_measure = if content.notice.is_some() { width * 0.3 } else { width };
         let notice_measure = if content.edition.is_some() { width * 0.66 } else { width };
         let edition = content.edition.as_ref().map(|it| trial.set(it, small, edition_measure)).transpose()?;
         let notice = content.notice.as_ref().map(|it| trial.set(it, small, notice_measure)).transpose()?;
-        let small_print =
-            [&edition, &notice].into_iter().flatten().map(Setting::height).fold(Pt::ZERO, Pt::max);
+        let lines = [&edition, &notice].into_iter().flatten().map(Setting::height).fold(Pt::ZERO, Pt::max);
+        let small_print = if content.printers_mark { lines.max(MARK_SPACE.1) } else { lines };
         let upper = side.max(tallest + address.height() + size * 0.3);
         let height = upper + small_print;
         Ok(Self {
@@ -70,6 +74,7 @@ impl Footer {
             edition,
             notice_measure,
             edition_measure,
+            small_print,
             size,
             height,
         })
@@ -78,8 +83,7 @@ impl Footer {
     /// Draws the foot with its lower edge at the bottom of `area`.
     pub(super) fn draw(&self, content: &Content, code: &Code, pen: &mut Pen<'_>, area: Rect) {
         let top = area.bottom() - self.height;
-        let small: Pt =
-            [&self.edition, &self.notice].into_iter().flatten().map(Setting::height).fold(Pt::ZERO, Pt::max);
+        let small = self.small_print;
         let upper = self.height - small;
         let tile = Rect::new(area.x, top + (upper - self.code) / 2.0, self.code, self.code);
         pen.unmirrored("quiet zone", tile, Ink::PAPER, |at| {
@@ -107,13 +111,19 @@ impl Footer {
         let at = Point { x: x0, y: y0 + tallest + self.size * 0.3 };
         pen.words(&content.address, &self.address, at, beside, Role::Foot, Ink::BLACK);
         let y = area.bottom() - small;
+        if content.printers_mark {
+            let space = mark_space(Point { x: area.right() - MARK_SPACE.0, y });
+            pen.fill("printer's mark space", crate::path::rectangle(space), Ink::PAPER);
+        }
         if let (Some(notice), Some(setting)) = (&content.notice, &self.notice) {
             let at = Point { x: area.x, y };
             pen.words(notice, setting, at, self.notice_measure, Role::Foot, Ink::BLACK);
         }
         if let (Some(edition), Some(setting)) = (&content.edition, &self.edition) {
             // At the trailing edge when the notice stands at the leading one.
-            let x = if self.notice.is_some() { area.right() - setting.width } else { area.x };
+            let end =
+                if content.printers_mark { area.right() - MARK_SPACE.0 - Pt(6.0) } else { area.right() };
+            let x = if self.notice.is_some() { end - setting.width } else { area.x };
             let measure = setting.width.max(Pt(1.0)).min(self.edition_measure);
             pen.words(edition, setting, Point { x, y }, measure, Role::Foot, Ink::BLACK);
         }

@@ -1,12 +1,14 @@
-//! Outside the trim: crop marks, and the slug that says which job this is.
+//! Outside the trim: crop and fold marks, and the slug that says which job this is. And the die's line, which lies on
+//! the trim but on no plate that is printed.
 
 use super::content::Content;
 use super::fit::LEAST_TYPE;
 use super::pen::Pen;
-use crate::display::{Item, Role};
+use crate::display::{Colorant, Item, Role};
 use crate::ink::Ink;
 use crate::job::SheetJob;
-use crate::sheet::PageGeometry;
+use crate::path;
+use crate::sheet::SheetPage;
 use crate::text::Typesetter;
 use crate::unit::{Point, Pt};
 
@@ -14,14 +16,18 @@ use crate::unit::{Point, Pt};
 /// that is kept.
 const MARK: Pt = Pt::inches(0.25);
 /// Thickness of a mark: .25 pt (CHECK-VALUES "type and line").
-const THICKNESS: Pt = Pt(0.25);
+pub(crate) const THICKNESS: Pt = Pt(0.25);
+
+/// A fold mark is broken, so that nobody cuts there: so many dashes in a mark's length.
+const DASHES: u8 = 3;
 
 pub(super) fn marks(
     job: &SheetJob,
     content: &Content,
     setter: Typesetter<'_>,
-    geometry: &PageGeometry,
+    page: &SheetPage,
 ) -> Vec<Item> {
+    let geometry = &page.geometry;
     let mut pen = Pen::new(setter, None);
     let trim = geometry.trim();
     let off = geometry.bleed;
@@ -39,6 +45,21 @@ pub(super) fn marks(
             pen.rule("crop", Point { x: near, y }, Point { x: far, y }, THICKNESS, Ink::REGISTRATION);
         }
     }
+    let dash = MARK / (2.0 * f64::from(DASHES) - 1.0);
+    for &y in &page.folds {
+        for number in 0..DASHES {
+            let start = off + dash * (2.0 * f64::from(number));
+            for (from, to) in
+                [(trim.x - start, trim.x - start - dash), (trim.right() + start, trim.right() + start + dash)]
+            {
+                pen.rule("fold", Point { x: from, y }, Point { x: to, y }, THICKNESS, Ink::REGISTRATION);
+            }
+        }
+    }
+    if job.die_line {
+        let outline = path::rounded(trim, geometry.corner.pt());
+        pen.technical("die line", Colorant::Die, outline, THICKNESS);
+    }
     // The slug runs below the sheet between the marks. A name too long for it is the caller's to see in the
     // file's title; here only what fits on its one line is set.
     let room = trim.width - Pt(12.0);
@@ -50,6 +71,5 @@ pub(super) fn marks(
         let at = Point { x: trim.x + Pt(6.0), y: trim.bottom() + off + Pt(4.0) };
         pen.words(&content.slug, &one, at, room, Role::Slug, Ink::BLACK);
     }
-    let _ = job;
     pen.items
 }

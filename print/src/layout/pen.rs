@@ -1,6 +1,6 @@
 //! The pen: places things from the leading edge, and mirrors them on a right-to-left sheet.
 
-use crate::display::{Alt, Fill, Item, Role, Rule};
+use crate::display::{Alt, Colorant, Fill, Item, Role, Rule, Technical};
 use crate::ink::Ink;
 use crate::job::Direction;
 use crate::path::{self, PathOp};
@@ -72,6 +72,28 @@ impl<'a> Pen<'a> {
         let at = self.area(area);
         let path = draw(Point { x: at.x, y: at.y });
         self.items.push(Item::Fill(Fill { what: what.to_owned(), path, ink, alt: None }));
+    }
+
+    /// Draws a line for whoever cuts.
+    pub(super) fn technical(&mut self, what: &str, colorant: Colorant, path: Vec<PathOp>, width: Pt) {
+        self.items.push(Item::Technical(Technical { what: what.to_owned(), colorant, path, width }));
+    }
+
+    /// Sets a paragraph's lines in the middle of a measure. Returns its height.
+    pub(super) fn centred(
+        &mut self,
+        paragraph: &Paragraph,
+        setting: &Setting,
+        area: Rect,
+        role: Role,
+        ink: Ink,
+    ) -> Pt {
+        let at = Point { x: area.x, y: area.y };
+        for line in paragraph.draw(self.setter, setting, at, area.width, role, ink) {
+            let aside = area.x + (area.width - line.rect.width) / 2.0 - line.rect.x;
+            self.items.push(Item::Text(line).moved(aside, Pt::ZERO));
+        }
+        setting.height()
     }
 
     pub(super) fn rule(&mut self, what: &str, from: Point, to: Point, width: Pt, ink: Ink) {

@@ -16,7 +16,7 @@ pub(crate) const SMALLEST_PICTURE: Mm = Mm(8.0);
 const MOST_COLUMNS: usize = 4;
 
 /// A section's accent and what lies behind its items.
-fn inks(tone: Tone) -> (Ink, Ink) {
+pub(super) fn inks(tone: Tone) -> (Ink, Ink) {
     match tone {
         Tone::Yes => (Ink::YES, Ink::YES_TINT),
         Tone::No => (Ink::NO, Ink::NO_TINT),

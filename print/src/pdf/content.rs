@@ -6,7 +6,7 @@ use pdf_writer::{Content, Name, Str, TextStr};
 use super::fonts::{Embedded, closing_space, states_its_text};
 use super::structure::Mark;
 use super::{Origin, number};
-use crate::display::{Item, Page, Run, TextLine};
+use crate::display::{Colorant, Item, Page, Run, TextLine};
 use crate::font::FontSet;
 use crate::ink::Ink;
 use crate::path::PathOp;
@@ -17,6 +17,8 @@ pub(super) const PLAIN: Name<'static> = Name(b"Plain");
 pub(super) const OVERPRINT: Name<'static> = Name(b"Over");
 /// Name of its ink that is on every plate.
 pub(super) const EVERY_PLATE: Name<'static> = Name(b"Every");
+/// Name of the die's own.
+pub(super) const DIE: Name<'static> = Name(b"Die");
 
 /// Which file is written.
 #[derive(Clone, Copy)]
@@ -35,6 +37,14 @@ pub(super) enum Dress<'a> {
 impl Dress<'_> {
     const fn press(self) -> bool {
         matches!(self, Self::Press)
+    }
+}
+
+/// The name of a technical line's colour space in a page's resources.
+const fn space(colorant: Colorant) -> Name<'static> {
+    match colorant {
+        Colorant::Die => DIE,
+        Colorant::Registration => EVERY_PLATE,
     }
 }
 
@@ -152,7 +162,7 @@ pub(super) fn page(page: &Page, fonts: &Embedded, origin: &Origin, dress: Dress<
         };
         let actual = match item {
             Item::Text(line) => stated(line, dress),
-            Item::Fill(_) | Item::Rule(_) => None,
+            Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => None,
         };
         if !state.open(mark, actual.as_deref()) {
             continue;
@@ -171,6 +181,14 @@ pub(super) fn page(page: &Page, fonts: &Embedded, origin: &Origin, dress: Dress<
                 content.set_line_width(number(rule.width));
                 content.move_to(origin.x(rule.from.x), origin.y(rule.from.y));
                 content.line_to(origin.x(rule.to.x), origin.y(rule.to.y)).stroke();
+            }
+            Item::Technical(line) => {
+                state.overprint(true);
+                let content = &mut state.content;
+                content.set_stroke_color_space(space(line.colorant)).set_stroke_color([1.0]);
+                content.set_line_width(number(line.width));
+                outline(content, &line.path, origin);
+                content.stroke();
             }
             Item::Text(line) => {
                 // Black text prints over what lies below it, so that plates out of register leave no white
@@ -218,7 +236,7 @@ fn outline(content: &mut Content, path: &[PathOp], origin: &Origin) {
 fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origin, dress: Dress<'_>) {
     content.begin_text();
     for run in &line.runs {
-        show(content, run, fonts, origin);
+        show(content, run, line.turned, fonts, origin);
     }
     // Lines of one text are joined by the space that the break took, so that who listens hears two words.
     if let Dress::Web { fonts: set, .. } = dress
@@ -227,7 +245,8 @@ fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origi
         && let Some(font) = fonts.face(face)
     {
         let advance: f64 = last.glyphs.iter().map(|glyph| f64::from(glyph.advance)).sum();
-        let x = last.origin.x + last.size * (advance / font.units);
+        let along = if line.turned { -1.0 } else { 1.0 };
+        let x = last.origin.x + last.size * (along * advance / font.units);
         let run = Run {
             face,
             size: last.size,
@@ -235,15 +254,16 @@ fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origi
             origin: Point { x, y: last.origin.y },
             glyphs: vec![space],
         };
-        show(content, &run, fonts, origin);
+        show(content, &run, line.turned, fonts, origin);
     }
     content.end_text();
 }
 
-fn show(content: &mut Content, run: &Run, fonts: &Embedded, origin: &Origin) {
+fn show(content: &mut Content, run: &Run, turned: bool, fonts: &Embedded, origin: &Origin) {
     let Some(font) = fonts.face(run.face) else { return };
     content.set_font(Name(font.resource.as_bytes()), number(run.size));
-    content.set_text_matrix([1.0, 0.0, 0.0, 1.0, origin.x(run.origin.x), origin.y(run.origin.y)]);
+    let along = if turned { -1.0 } else { 1.0 };
+    content.set_text_matrix([along, 0.0, 0.0, along, origin.x(run.origin.x), origin.y(run.origin.y)]);
     let mut rise = 0;
     let mut codes: Vec<u8> = Vec::new();
     let mut pieces: Vec<(Vec<u8>, f64)> = Vec::new();

@@ -53,7 +53,7 @@ fn mapped(glyph: &Glyph, rtl: bool) -> String {
 fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
     list.pages.iter().flat_map(|page| &page.items).flat_map(|item| match item {
         Item::Text(line) => line.runs.as_slice(),
-        Item::Fill(_) | Item::Rule(_) => &[],
+        Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => &[],
     })
 }
 

@@ -121,6 +121,7 @@ fn item_frame(item: &Item) -> Option<Rect> {
             Some(Rect::new(left, top, right - left, bottom - top).grown(rule.width / 2.0))
         }
         Item::Text(line) => Some(line.rect),
+        Item::Technical(line) => bounds(&line.path),
     }
 }
 
@@ -136,7 +137,7 @@ fn pieces(page: &Page) -> (Vec<Mark>, Vec<Piece>) {
             continue;
         };
         let mark = match item {
-            Item::Text(TextLine { role: Role::Slug, .. }) => Mark::Skip,
+            Item::Text(TextLine { role: Role::Slug, .. }) | Item::Technical(_) => Mark::Skip,
             Item::Text(line) => {
                 heard(&mut pieces, line, next);
                 Mark::Content(next, role_of(line.role))

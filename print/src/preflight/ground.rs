@@ -19,7 +19,7 @@ pub(super) fn grounds(page: &Page, index: usize, line: &TextLine) -> Vec<Ink> {
         .rev()
         .filter_map(|item| match item {
             Item::Fill(fill) => Some(fill),
-            Item::Rule(_) | Item::Text(_) => None,
+            Item::Rule(_) | Item::Text(_) | Item::Technical(_) => None,
         })
         .filter_map(|fill| bounds(&fill.path).map(|frame| (frame, fill)))
         .filter(|(frame, _)| frame.overlaps(&line.rect))

@@ -30,6 +30,8 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                     let (right, bottom) = (rule.from.x.max(rule.to.x), rule.from.y.max(rule.to.y));
                     (rule.ink.coverage(), Rect::new(x, y, right - x, bottom - y))
                 }
+                // On no plate, or on all for lines that are cut off.
+                Item::Technical(_) => continue,
                 Item::Text(line) if line.ink.is_black_only() => {
                     let over = |ground: Ink| {
                         let ([c, m, y, k], [_, _, _, own]) = (ground.cmyk, line.ink.cmyk);

@@ -84,6 +84,8 @@ fn quiet_zones(index: usize, page: &Page, module: Pt) -> Vec<PreflightItem> {
                 let end = |p: crate::unit::Point| Rect::new(p.x, p.y, Pt::ZERO, Pt::ZERO);
                 end(rule.from).around(&end(rule.to)).grown(rule.width / 2.0).overlaps(&quiet)
             }
+            // On no plate that is printed, or outside the trim.
+            Item::Technical(_) => false,
         });
         if !bare || touched {
             let message = format!(

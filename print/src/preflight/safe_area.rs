@@ -16,10 +16,12 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                 Item::Text(line) if line.role == Role::Slug => continue,
                 Item::Text(line) => (line.text.clone(), Some(line.rect)),
                 Item::Fill(fill) => (thing_code(&fill.what).to_owned(), bounds(&fill.path)),
-                Item::Rule(_) => continue,
+                Item::Rule(_) | Item::Technical(_) => continue,
             };
             let Some(rect) = rect else { continue };
-            if safe.contains(&rect) {
+            // The paper disc of a round label is round itself; its frame's corners are not printed.
+            let disc = matches!(item, Item::Fill(fill) if fill.what == "disc") && geometry.is_round();
+            if geometry.keeps_safe(&rect) || (disc && safe.contains(&rect)) {
                 continue;
             }
             // Areas of ink may leave the safe area if they go on to the bleed at every edge they cross.

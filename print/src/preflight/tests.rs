@@ -28,7 +28,7 @@ fn found(
         fonts.add(file.family, file.weight, std::fs::read(path).expect("a font")).expect("a whole font");
     }
     let setter = Typesetter::new(&fonts);
-    let code = Code::new(&job.qr_url, job.viewing_distance).expect("a code");
+    let code = Code::new(&job.qr_url, job.viewing_distance, None).expect("a code");
     let content = layout::Content::new(&job, setter).expect("its words");
     let faces = fonts.faces().iter().map(crate::font::Face::name).collect();
     let mut laid_out = layout::lay_out(&job, &content, &code, setter, faces).expect("a sheet");

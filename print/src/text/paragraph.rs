@@ -300,6 +300,7 @@ impl Paragraph {
                 gap: self.gap(line.end),
                 rect: Rect::new(x, top, width, setting.leading),
                 ink,
+                turned: false,
                 runs,
             });
             top += setting.leading;

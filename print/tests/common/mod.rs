@@ -5,10 +5,10 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::OnceLock;
 
-use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, make};
+use print::{Artifact, FONT_FILES, FontSet, PRESS_PROFILE, PrintError, SheetJob, SheetKind, make};
 
 /// The jobs in `tests/jobs`, by name.
-pub(crate) const JOBS: [&str; 14] = [
+pub(crate) const JOBS: [&str; 24] = [
     "lid-en",
     "lid-en-es",
     "lid-en-es-ar",
@@ -19,10 +19,20 @@ pub(crate) const JOBS: [&str; 14] = [
     "lid-vi",
     "lid-zh",
     "lid-en-zh-ar-hi",
+    "lid-a5-es",
+    "lid-8x12-en-es",
     "mailer-en-es-ar",
     "mailer-es",
     "mailer-ar-en",
     "mailer-ko-vi-ru",
+    "flat-en-es",
+    "self-mailer-en-es",
+    "self-mailer-thirds-ar-en",
+    "handout-en",
+    "handout-en-es-ar",
+    "sign-en-es-ar",
+    "sticker-en-es-ar",
+    "sticker-hazard-en",
 ];
 
 pub(crate) fn here() -> PathBuf {
@@ -100,6 +110,10 @@ pub(crate) fn text(path: &Path) -> &str {
 /// Every printable string of a job in one language's block, with whitespace taken out.
 pub(crate) fn sources(job: &SheetJob, lang: &str) -> Vec<String> {
     let block = job.languages.iter().find(|block| block.lang == lang).expect("the language");
+    if job.sheet == SheetKind::RoundSticker {
+        // Its one message says it all.
+        return vec![block.sections[0].lines[0].text.clone()];
+    }
     let mut all = vec![block.title.clone(), block.scan.clone()];
     all.extend(block.footer.clone());
     for section in &block.sections {
