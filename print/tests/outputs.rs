@@ -24,7 +24,9 @@ fn every_file_is_written_from_the_same_list() {
         assert!(web.pdf != artifact(name).pdf && web.pdf.starts_with(b"%PDF-1.7"));
         let again = make(&job(name), &fonts(), Output::Web).expect("a sheet");
         assert!(web.pdf == again.pdf, "{name}: other bytes");
-        assert!(web.pdf.len() <= 120_000, "{name}: {} bytes", web.pdf.len());
+        // What is read at the table says several times as much as a lid.
+        let most = if name.starts_with("handout") { 180_000 } else { 120_000 };
+        assert!(web.pdf.len() <= most, "{name}: {} bytes", web.pdf.len());
         let file = folder("web").join(format!("{name}.pdf"));
         std::fs::write(&file, &web.pdf).expect("the file is written");
         let said = run_text("qpdf", "qpdf", &["--check", text(&file)]);
@@ -103,7 +105,9 @@ fn every_line_names_a_text_of_the_job() {
             assert!(parts.iter().all(|(_, part)| !part.is_empty()), "{name}: {}", line.place);
             kinds.insert(kind);
         }
-        assert!(kinds.len() >= 8, "{name}: {kinds:?}");
+        // A round label has its one line, an address and the slug, and no more.
+        let least = if name.starts_with("sticker") { 3 } else { 8 };
+        assert!(kinds.len() >= least, "{name}: {kinds:?}");
         assert!(kinds.iter().all(|kind| TEXT_PLACES.iter().any(|(known, _)| known == kind)));
     }
 }

@@ -5,7 +5,7 @@ use super::advice;
 use super::content::Content;
 use super::fit::{LEAST_TYPE, Trial, Wide, floor_for, sizes};
 use super::pen::Pen;
-use crate::display::{Item, Role};
+use crate::display::{Alt, Item, Role};
 use crate::finding::{PreflightItem, PrintError};
 use crate::ink::Ink;
 use crate::job::{SheetJob, Tone};
@@ -141,29 +141,25 @@ fn pictured(side: &Side<'_>, safe: Rect, look: Look) -> Result<Vec<Item>, PrintE
         return panel(side, safe, look);
     }
     let strip = COVER_PICTURE + Pt(10.0);
-    let pictures: Vec<&str> = side
-        .content
-        .sections
-        .iter()
-        .filter(|section| section.tone == Tone::Yes)
-        .flat_map(|section| &section.entries)
-        .filter_map(|entry| entry.pictogram.as_deref())
-        .fold(Vec::new(), |mut all, id| {
-            if !all.contains(&id) && all.len() < MOST_PICTURES {
-                all.push(id);
-            }
-            all
-        });
+    let mut pictures: Vec<(&str, Option<&Alt>)> = Vec::new();
+    let accepted = side.content.sections.iter().filter(|section| section.tone == Tone::Yes);
+    for entry in accepted.flat_map(|section| &section.entries) {
+        let Some(id) = entry.pictogram.as_deref() else { continue };
+        if pictures.len() < MOST_PICTURES && pictures.iter().all(|(known, _)| *known != id) {
+            pictures.push((id, entry.alt.as_ref()));
+        }
+    }
     let below = if pictures.is_empty() { Pt::ZERO } else { strip };
     let upper = Rect::new(safe.x, safe.y, safe.width, safe.height - below);
     let mut items = panel(side, upper, look)?;
     let mut pen = Pen::new(side.setter, side.content.mirrored().then(|| side.geometry.width.pt()));
     let step = safe.width / count(pictures.len().max(1));
     let mut x = safe.x + (step - COVER_PICTURE) / 2.0;
-    for id in pictures {
+    for (id, alt) in pictures {
         let tile = Rect::new(x, safe.bottom() - COVER_PICTURE, COVER_PICTURE, COVER_PICTURE);
         pen.panel("tile", tile, COVER_PICTURE * 0.16, Ink::YES_TINT);
         pen.picture(id, tile.grown(-COVER_PICTURE * 0.1), Ink::YES);
+        pen.describe(alt);
         x += step;
     }
     items.extend(pen.items);

@@ -225,6 +225,7 @@ fn draw(
         if tone == Tone::Caution { accent } else { tint },
     );
     pen.picture(id, upper.picture.grown(-upper.picture.width * 0.08), ink);
+    pen.describe(entry.alt.as_ref());
     pen.fill("quiet zone", path::rectangle(upper.code), Ink::PAPER);
     pen.fill("qr", code.outline(Point { x: upper.code.x, y: upper.code.y }), Ink::BLACK);
     for (words, (setting, area)) in entry.words.iter().zip(&plan.words) {
