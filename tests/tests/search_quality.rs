@@ -103,10 +103,10 @@ fn english() {
 
 #[test]
 fn spanish() {
-    judge("es", 82.0, 89.5);
+    judge("es", 93.0, 97.0);
 }
 
 #[test]
 fn arabic() {
-    judge("ar", 91.5, 97.0);
+    judge("ar", 94.0, 98.0);
 }
