@@ -1,11 +1,7 @@
 //! What phones are sent: the guide that is read is the guide that was compiled, and damaged bytes are
 //! told, never believed and never the end of the program.
 
-#![expect(
-    clippy::unwrap_used,
-    clippy::indexing_slicing,
-    reason = "a test that cannot go on should stop"
-)]
+#![expect(clippy::unwrap_used, clippy::indexing_slicing, reason = "a test that cannot go on should stop")]
 
 mod common;
 
