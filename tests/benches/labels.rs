@@ -8,7 +8,11 @@
 //!
 //! `cargo xtask bench` installs them below `target`; without them only ours is measured.
 
-#![expect(clippy::panic, reason = "a benchmark that measures the wrong thing should stop")]
+#![expect(
+    clippy::panic,
+    clippy::indexing_slicing,
+    reason = "a benchmark that measures the wrong thing should stop"
+)]
 
 use std::collections::BTreeSet;
 use std::fs;
