@@ -102,9 +102,12 @@ cli-help-batch =
       --date YYYY-MM-DD      the date of the jobs
       --hands N              how many sheets are made at once; else as many as there are cores
       --again                make what is made already as well
-      --for press        files for a print shop (PDF/X-4), as without --for
-      --for web          files to read on a screen and aloud (PDF/UA-1)
-      --profile FILE, --ink-limit N  the print shop's condition, as with print
+      --for press            files for a print shop (PDF/X-4), as without --for
+      --for web              files to read on a screen and aloud (PDF/UA-1)
+      --profile, --ink-limit the print shop's condition, as with print
+      --tickets              a job ticket beside each press file
+      --alone                a sheet for each language of a set
+      --size, --press …      how they are made, as with print: all its options but --corner
 
     Makes every sheet asked for of every program. The folder keeps notes of what each file was
     made from, in batch.json: a second run makes only what is missing or would be different. The

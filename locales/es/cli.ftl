@@ -100,9 +100,12 @@ cli-help-batch =
       --date YYYY-MM-DD      la fecha de los trabajos
       --hands N              cuántas hojas se hacen a la vez; si no, tantas como núcleos
       --again                hacer también lo que ya está hecho
-      --for press        archivos para una imprenta (PDF/X-4), como sin --for
-      --for web          archivos para leer en pantalla y en voz alta (PDF/UA-1)
-      --profile FILE, --ink-limit N  la condición de la imprenta, como en print
+      --for press            archivos para una imprenta (PDF/X-4), como sin --for
+      --for web              archivos para leer en pantalla y en voz alta (PDF/UA-1)
+      --profile, --ink-limit la condición de la imprenta, como en print
+      --tickets              una orden de trabajo junto a cada archivo para imprenta
+      --alone                una hoja para cada idioma de un conjunto
+      --size, --press …      cómo se hacen, como en print: todas sus opciones menos --corner
 
     Hace cada hoja pedida de cada programa. La carpeta guarda en batch.json de qué se hizo cada
     archivo: otra vez se hace solo lo que falta o saldría distinto. La fecha cuenta; sin --date es

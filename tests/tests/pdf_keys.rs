@@ -28,6 +28,11 @@ const SHEETS: &[(&str, &[&str])] = &[
     ("postcard", &["ar"]),
     ("postcard", &["ar", "en"]),
     ("postcard", &["en", "es", "ar"]),
+    ("sign", &["en", "es", "ar"]),
+    ("self-mailer", &["en", "es"]),
+    ("self-mailer", &["ar", "en"]),
+    ("handout", &["en"]),
+    ("handout", &["en", "es", "ar"]),
 ];
 
 fn list(value: &Value) -> &Vec<Value> {
