@@ -9,13 +9,8 @@
 //! `cargo xtask bench` installs them below `target`; without them only ours is measured.
 
 #![expect(
-<<<<<<< HEAD
     clippy::indexing_slicing,
     clippy::panic,
-=======
-    clippy::panic,
-    clippy::indexing_slicing,
->>>>>>> joined
     reason = "a benchmark that measures the wrong thing should stop"
 )]
 
