@@ -12,6 +12,22 @@ use common::{Bench, Ran, lidleaf, tree};
 use lidleaf::Exit;
 use serde_json::{Value, json};
 
+/// A folder with the demo program in three of its languages: what is counted below does not change with how
+/// many it speaks.
+fn three() -> Bench {
+    let bench = Bench::new();
+    in_three(&bench, "demo.json", |_| {});
+    bench
+}
+
+/// The demo program in three languages, changed.
+fn in_three(bench: &Bench, name: &str, change: impl FnOnce(&mut Value)) -> String {
+    bench.changed(name, |program| {
+        program["languages"] = json!(["en", "es", "ar"]);
+        change(program);
+    })
+}
+
 /// A batch into the folder `out`, on a fixed date.
 fn batch(bench: &Bench, programs: &[&str], options: &[&str]) -> Ran {
     let out = bench.at("out");
@@ -29,9 +45,13 @@ fn sheets(bench: &Bench) -> BTreeMap<String, Vec<u8>> {
     files
 }
 
+/// A member town's program, in three languages as well.
 fn town(bench: &Bench, town: &str) -> String {
     let file = bench.at(&format!("{town}.json"));
     lidleaf(["demo", "--town", town, "--out", &file]).expect(Exit::Done);
+    let mut program: Value = serde_json::from_slice(&fs::read(&file).unwrap()).unwrap();
+    program["payload"]["languages"] = json!(["en", "es", "ar"]);
+    fs::write(&file, program.to_string()).unwrap();
     file
 }
 
@@ -92,7 +112,7 @@ fn every_sheet_of_every_program_in_every_set_of_languages() {
 
 #[test]
 fn a_sheet_is_the_one_that_print_makes_whatever_the_number_of_hands() {
-    let bench = Bench::new();
+    let bench = three();
     let (demo, single) = (bench.at("demo.json"), bench.at("single.pdf"));
     batch(&bench, &[&demo], &["--sheet", "all", "--hands", "1"]).expect(Exit::Done);
     let one = sheets(&bench);
@@ -120,7 +140,7 @@ fn a_sheet_is_the_one_that_print_makes_whatever_the_number_of_hands() {
 
 #[test]
 fn a_second_run_makes_only_what_is_missing_changed_or_would_be_different() {
-    let bench = Bench::new();
+    let bench = three();
     let (demo, out) = (bench.at("demo.json"), bench.path("out"));
     batch(&bench, &[&demo], &LID).expect(Exit::Done);
     let first = sheets(&bench);
@@ -138,7 +158,7 @@ fn a_second_run_makes_only_what_is_missing_changed_or_would_be_different() {
     assert!(sheets(&bench) == first);
 
     // Only the Spanish words change: two of the sheets say them.
-    let changed = bench.changed("demo.json", |program| {
+    let changed = in_three(&bench, "demo.json", |program| {
         program["streams"][0]["name"]["es"] = json!("Reciclaje del condado");
     });
     let after = batch(&bench, &[&changed], &LID).expect(Exit::Done);
@@ -155,16 +175,16 @@ fn a_second_run_makes_only_what_is_missing_changed_or_would_be_different() {
 
 #[test]
 fn what_fails_in_the_middle_stops_nothing_and_is_made_by_the_next_run() {
-    let bench = Bench::new();
+    let bench = three();
     let good = town(&bench, "larkenby");
     let broken = bench.write("broken.json", "{ \"format\": ");
-    let wrong = bench.changed("wrong.json", |program| {
+    let wrong = in_three(&bench, "wrong.json", |program| {
         program["id"] = json!("wrong");
         program["rules"] = json!([]);
         program["streams"] = json!([]);
     });
     // Its Spanish sheets hold characters that the fonts do not have; its others are sound.
-    let odd = bench.changed("odd.json", |program| {
+    let odd = in_three(&bench, "odd.json", |program| {
         program["id"] = json!("odd");
         program["streams"][0]["name"]["es"] = json!("\u{16000}");
     });
@@ -190,14 +210,14 @@ fn what_fails_in_the_middle_stops_nothing_and_is_made_by_the_next_run() {
     assert!(ran.out.contains("10 made, 0 unchanged, 5 failed"), "{}", ran.out);
 
     fs::remove_file(bench.path("broken.json")).unwrap();
-    bench.changed("odd.json", |program| program["id"] = json!("odd"));
+    in_three(&bench, "odd.json", |program| program["id"] = json!("odd"));
     let second = batch(&bench, &[&good, &odd, &last], &LID).expect(Exit::Done);
     assert_eq!((count(&second, "unchanged"), count(&second, "made")), (10, 2), "{}", second.err);
 }
 
 #[test]
 fn the_report_for_other_programs_names_everything() {
-    let bench = Bench::new();
+    let bench = three();
     let demo = bench.at("demo.json");
     let options =
         ["--sheet", "lid", "--languages", "en", "--languages", "fr", "--languages", "en,es,ar,en,es"];
@@ -223,8 +243,8 @@ fn the_report_for_other_programs_names_everything() {
 
 #[test]
 fn two_programs_of_one_name_are_told_apart_before_one_overwrites_the_other() {
-    let bench = Bench::new();
-    let (demo, other) = (bench.at("demo.json"), bench.changed("other.json", |_| {}));
+    let bench = three();
+    let (demo, other) = (bench.at("demo.json"), in_three(&bench, "other.json", |_| {}));
     let town = town(&bench, "kettlebrae");
     let ran = batch(&bench, &[&demo, &town, &other], &LID).expect(Exit::Errors);
     assert!(ran.out.contains("demo.json") && ran.out.contains("other.json"), "{}", ran.out);
@@ -234,7 +254,7 @@ fn two_programs_of_one_name_are_told_apart_before_one_overwrites_the_other() {
 
 #[test]
 fn damaged_notes_cost_time_and_nothing_else() {
-    let bench = Bench::new();
+    let bench = three();
     let demo = bench.at("demo.json");
     batch(&bench, &[&demo], &LID).expect(Exit::Done);
     let (first, notes) = (sheets(&bench), fs::read(bench.path("out/batch.json")).unwrap());
@@ -249,7 +269,7 @@ fn damaged_notes_cost_time_and_nothing_else() {
 
 #[test]
 fn a_place_that_cannot_be_written_is_named() {
-    let bench = Bench::new();
+    let bench = three();
     let demo = bench.at("demo.json");
     bench.write("out", "a file where the folder should be");
     let ran = batch(&bench, &[&demo], &LID).expect(Exit::Blocked);
@@ -307,7 +327,7 @@ mod stopped {
 
     #[test]
     fn a_stop_leaves_whole_files_and_the_next_run_goes_on() {
-        let bench = Bench::new();
+        let bench = three();
         let (demo, town) = (bench.at("demo.json"), town(&bench, "thrushwick"));
         let (code, said) = stop(start(&bench, &[&demo, &town]), "-INT");
         assert_eq!(code, Some(i32::from(Exit::Stopped.code())), "{said}");
@@ -330,7 +350,7 @@ mod stopped {
 
     #[test]
     fn a_run_that_is_killed_leaves_nothing_half_made_under_a_sheets_name() {
-        let bench = Bench::new();
+        let bench = three();
         let demo = bench.at("demo.json");
         let (code, _) = stop(start(&bench, &[&demo]), "-KILL");
         assert_eq!(code, None);

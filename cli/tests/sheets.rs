@@ -164,7 +164,7 @@ fn what_the_program_does_not_have_is_named_with_what_it_has() {
         (vec!["--sheet", "poster"], Exit::Usage, ["poster", "postcard"]),
         (vec!["--sheet", "lid", "--stream", "rags"], Exit::NotFound, ["rags", "organics"]),
         (vec!["--sheet", "lid", "--zone", "atlantis"], Exit::NotFound, ["atlantis", "fernlow"]),
-        (vec!["--sheet", "lid", "--languages", "en,fr"], Exit::NotFound, ["“fr”", "es"]),
+        (vec!["--sheet", "lid", "--languages", "en,de"], Exit::NotFound, ["“de”", "es"]),
         (vec!["--sheet", "lid", "--languages", "en,es,ar,en,es"], Exit::Usage, ["5", "four"]),
         (vec!["--sheet", "sticker", "--item", "unicorn"], Exit::NotFound, ["unicorn", "id"]),
         (vec!["--sheet", "sticker", "--item", "cardboard-box"], Exit::NotFound, ["cardboard-box", "hazard"]),
