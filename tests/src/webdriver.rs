@@ -1,7 +1,7 @@
 //! The WebDriver protocol (W3C Recommendation), as far as the tests use it, against chromedriver.
 
 use std::io::{BufRead, BufReader, Read};
-use std::process::{Child, Command, Stdio};
+use std::process::{Child, ChildStdout, Command, Stdio};
 use std::time::Duration;
 
 use serde_json::{Value, json};
@@ -46,9 +46,25 @@ impl Element {
     }
 }
 
+/// How often chromedriver is started before giving up.
+const STARTS: usize = 5;
+
 impl Driver {
     /// Starts chromedriver at a free port, which it names on its first lines.
     pub(crate) fn start() -> Self {
+        // It looks for a port that is free twice over, for both kinds of address, and ends when somebody else
+        // takes one in between: then it is started again.
+        let (child, mut out, port) =
+            (0..STARTS).find_map(|_| Self::try_start()).or_fail("waiting for the port chromedriver names");
+        // What it says later is thrown away: a full pipe would stop it.
+        std::thread::spawn(move || std::io::copy(&mut out.by_ref(), &mut std::io::sink()));
+        let config =
+            Agent::config_builder().timeout_global(Some(PATIENCE)).http_status_as_error(false).build();
+        Self { child, address: format!("http://127.0.0.1:{port}"), agent: config.into() }
+    }
+
+    /// Starts it once; nothing when it ends without naming a port.
+    fn try_start() -> Option<(Child, BufReader<ChildStdout>, u16)> {
         let mut command = Command::new("chromedriver");
         command.arg("--port=0").stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::null());
         let mut child = match command.spawn() {
@@ -59,20 +75,17 @@ impl Driver {
             )),
         };
         let mut out = BufReader::new(child.stdout.take().or_fail("reading chromedriver's output"));
-        let mut port = None;
         let mut line = String::new();
-        while port.is_none() && out.read_line(&mut line).or_fail("reading chromedriver's output") > 0 {
-            if let Some((_, rest)) = line.split_once("successfully on port ") {
-                port = rest.trim().trim_end_matches('.').parse::<u16>().ok();
+        while out.read_line(&mut line).or_fail("reading chromedriver's output") > 0 {
+            let named = line.split_once("successfully on port ");
+            let port = named.and_then(|(_, rest)| rest.trim().trim_end_matches('.').parse::<u16>().ok());
+            if let Some(port) = port {
+                return Some((child, out, port));
             }
             line.clear();
         }
-        let port = port.or_fail("waiting for the port chromedriver names");
-        // What it says later is thrown away: a full pipe would stop it.
-        std::thread::spawn(move || std::io::copy(&mut out.by_ref(), &mut std::io::sink()));
-        let config =
-            Agent::config_builder().timeout_global(Some(PATIENCE)).http_status_as_error(false).build();
-        Self { child, address: format!("http://127.0.0.1:{port}"), agent: config.into() }
+        let _ = child.wait();
+        None
     }
 
     /// Opens a session with a browser.

@@ -360,7 +360,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
         .collect_view();
     view! {
         <div id="print-screen">
-            <form class="fields" on:submit=make>
+            <form class="fields" novalidate=true on:submit=make>
                 {pick("print-sheet", t!(m, "print-sheet"), kinds, SheetKind::CartLid.id().to_owned(), |all, v| {
                     all.sheet = SheetKind::from_id(&v).unwrap_or(SheetKind::CartLid);
                 })}
