@@ -41,7 +41,7 @@ const BUDGETS: &[Budget] = &[
     },
     Budget {
         name: "print worker",
-        source: "issue 4, \"Print\"",
+        source: "a coordinator waits for it once, before the first sheet",
         limit: 1_500_000,
         files: &[File("print-worker.js"), File("pkg/print_worker.js"), File("pkg/print_worker_bg.wasm")],
         program: "print_worker",
