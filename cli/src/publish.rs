@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 use chrono::NaiveDate;
-use guide_data::{Catalog, Checked, Program};
+use guide_data::{Catalog, Checked, Guide, Program};
 use locales::Lang;
 use serde_json::Value;
 
@@ -54,8 +54,10 @@ pub(crate) fn publish(
     folder::may_replace(out)?;
     let mut files = app::read(app)?;
     files.retain(|path, _| !path.starts_with(MESSAGES));
-    add_data(&mut files, program, catalog, checked);
-    add_pages(&mut files, program, catalog, checked, today);
+    let mut guide = checked.guide.clone();
+    guide.fill_hours(program);
+    add_data(&mut files, program, catalog, &guide);
+    add_pages(&mut files, program, catalog, &guide, today);
     if let Some(manifest) = files.get_mut(MANIFEST) {
         fill_manifest(manifest, program);
     }
@@ -83,16 +85,14 @@ fn apart(app: &Path, out: &Path) -> Outcome<()> {
     Ok(())
 }
 
-fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, checked: &Checked) {
-    let mut guide = checked.guide.clone();
-    guide.fill_hours(program);
+fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, guide: &Guide) {
     // What phones read is bytes, and named as text all the same: hosts that compress what they send choose
     // by the name, and leave out what they have never heard of.
     files.insert("data/guide.txt".to_owned(), guide.to_bytes());
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));
     for language in &program.languages {
-        let mut packed = packed_words(program, catalog, &guide, language);
+        let mut packed = packed_words(program, catalog, guide, language);
         // A phone can answer with the names alone; other words to search by come right after them.
         let others: BTreeMap<String, Vec<String>> = packed
             .pack
@@ -101,7 +101,7 @@ fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &
             .filter(|(_, names)| names.len() > 1)
             .map(|(item, names)| (item.clone(), names.split_off(1)))
             .collect();
-        files.insert(format!("data/lang/{language}.txt"), packed.to_bytes(&guide));
+        files.insert(format!("data/lang/{language}.txt"), packed.to_bytes(guide));
         files.insert(format!("data/words/{language}.txt"), guide.search_words_to_bytes(&others));
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
@@ -116,12 +116,10 @@ fn add_pages(
     files: &mut BTreeMap<String, Vec<u8>>,
     program: &Program,
     catalog: &Catalog,
-    checked: &Checked,
+    guide: &Guide,
     today: NaiveDate,
 ) {
-    let mut guide = checked.guide.clone();
-    guide.fill_hours(program);
-    files.extend(pages::write(program, catalog, &guide, today));
+    files.extend(pages::write(program, catalog, guide, today));
     if let Some(first) = files.get_mut(PAGE)
         && let Ok(text) = std::str::from_utf8(first)
         && let Some(at) = text.rfind(NOTHING_RUNS)
