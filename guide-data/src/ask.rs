@@ -163,6 +163,24 @@ pub struct PartAnswer {
     pub outcome: Outcome,
 }
 
+impl Answer {
+    /// What the guide says of the item itself.
+    #[must_use]
+    pub fn whole(&self) -> Option<&Outcome> {
+        self.parts.iter().find(|p| p.part.is_none()).map(|p| &p.outcome)
+    }
+
+    /// The parts that are told apart from the item: those that go elsewhere, or are dangerous in another
+    /// way.
+    pub fn parts_apart(&self) -> impl Iterator<Item = &PartAnswer> {
+        let whole = self.whole();
+        self.parts.iter().filter(move |p| {
+            let alike = |w: &Outcome| p.outcome.same_place(w) && p.outcome.hazard == w.hazard;
+            p.part.is_some() && !whole.is_some_and(alike)
+        })
+    }
+}
+
 /// How many questions an item takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct QuestionCount {

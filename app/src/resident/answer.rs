@@ -1,6 +1,6 @@
 //! The answer: verdict by word, shape and colour; where it goes; how to prepare it; why.
 
-use guide_data::{Answer, Answered, GuideContainer, Outcome, PartAnswer};
+use guide_data::{Answer, Answered, GuideContainer, Outcome};
 use locales::t;
 
 use super::html::{Html, put};
@@ -12,15 +12,12 @@ use super::state::State;
 pub(crate) fn answer(out: &mut Html, state: &State, item: &str, answer: &Answer) {
     let words = &state.words;
     let nothing = Outcome::default();
-    let whole = answer.parts.iter().find(|p| p.part.is_none()).map_or(&nothing, |p| &p.outcome);
-    let differs = |part: &&PartAnswer| {
-        part.part.is_some() && (!part.outcome.same_place(whole) || part.outcome.hazard != whole.hazard)
-    };
+    let whole = answer.whole().unwrap_or(&nothing);
     out.markup("<article id=\"answer\" class=\"answer\"><div role=\"status\" aria-live=\"polite\" id=\"verdict-live\">");
     verdict(out, state, whole);
     out.markup("</div>");
     detail(out, state, whole, item);
-    let mut parts = answer.parts.iter().filter(differs).peekable();
+    let mut parts = answer.parts_apart().peekable();
     if parts.peek().is_some() {
         out.markup("<div class=\"parts\" id=\"parts\">");
         for part in parts {

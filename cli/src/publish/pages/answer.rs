@@ -1,6 +1,6 @@
 //! What is advised about an item: what it depends on, and the answers.
 
-use guide_data::{Advice, Answer, Answered, Branch, Given, Outcome, PartAnswer};
+use guide_data::{Advice, Answer, Answered, Branch, Given, Outcome};
 use locales::t;
 use maud::{Markup, html};
 
@@ -58,16 +58,12 @@ impl Book<'_> {
     }
 
     fn answer(&self, answer: &Answer, path: &Path) -> Markup {
-        let whole = answer.parts.iter().find(|p| p.part.is_none()).map(|p| p.outcome.clone());
-        let whole = whole.unwrap_or_default();
-        // As on the screens: a part is told apart where it goes elsewhere or is more dangerous.
-        let differs = |part: &&PartAnswer| {
-            part.part.is_some() && (!part.outcome.same_place(&whole) || part.outcome.hazard != whole.hazard)
-        };
+        let nothing = Outcome::default();
+        let whole = answer.whole().unwrap_or(&nothing);
         html! {
             div.answer {
-                (self.outcome(&whole, path))
-                @for part in answer.parts.iter().filter(differs) {
+                (self.outcome(whole, path))
+                @for part in answer.parts_apart() {
                     @let id = part.part.as_deref().unwrap_or_default();
                     section.part data-part=(id) {
                         h4 { (self.words.say(&format!("part-{id}"))) }
