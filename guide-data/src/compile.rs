@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use crate::catalog::{Catalog, Item, Open, Part};
 use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, Ref, TRUE, TooMuch, child, is_node, terminal};
 use crate::domain::{Variable, normalised, variables, year_days_of};
-use crate::facts::{FACTS, FactKind, fact_index};
+use crate::facts::{FACTS, FactKind, SIDES, fact_index};
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
 use crate::program::Program;
 use crate::resolve::{Knowledge, Met, kind_of};
@@ -317,11 +317,8 @@ impl Work<'_> {
             None => self.context_possible(program)?,
         };
         self.context_possible = Some(sum);
-        for (longer, shorter) in [
-            ("longest-side", "middle-side"),
-            ("middle-side", "shortest-side"),
-            ("longest-side", "shortest-side"),
-        ] {
+        let [longest, middle, shortest] = SIDES;
+        for (longer, shorter) in [(longest, middle), (middle, shortest), (longest, shortest)] {
             let (Some(longer), Some(shorter)) = (fact_index(longer), fact_index(shorter)) else { continue };
             // The ends of an interval, narrowed to what the item itself says of the side.
             let bound = |at: usize, interval: usize, upper: bool| {

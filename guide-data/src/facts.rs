@@ -232,6 +232,9 @@ pub fn fact(id: &str) -> Option<&'static Fact> {
     FACTS.iter().find(|f| f.id == id)
 }
 
+/// The sides of a thing, the longest first.
+pub(crate) const SIDES: [&str; 3] = ["longest-side", "middle-side", "shortest-side"];
+
 /// The place of a fact in [`FACTS`], which is its place in every diagram.
 #[must_use]
 pub fn fact_index(id: &str) -> Option<usize> {

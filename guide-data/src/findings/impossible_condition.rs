@@ -6,7 +6,7 @@ use super::{Finding, Place, Severity, Subject};
 use crate::condition::{Bounds, Condition};
 use crate::diagram::{Diagram, FALSE, Ref, TooMuch};
 use crate::domain::{Bound, ValueSet, Variable, stated};
-use crate::facts::{FACTS, fact_index};
+use crate::facts::{FACTS, SIDES, fact_index};
 use crate::fix::Fix;
 use crate::resolve::Resolved;
 use crate::ruleset::is_acknowledged;
@@ -43,9 +43,6 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
         );
     }
 }
-
-/// The sides of a thing, the longest first.
-const SIDES: [&str; 3] = ["longest-side", "middle-side", "shortest-side"];
 
 /// What is left of a condition's cases when no side is longer than one that is called longer. Two
 /// sides at a time are enough: where each two fit, a length for all three can be found.
