@@ -42,7 +42,7 @@ fn linked(text: &str) -> Vec<String> {
 }
 
 /// Built by a command, so not in a fresh clone.
-const MADE: &[&str] = &["target", "dist", "node_modules", "docs/screenshots"];
+const MADE: &[&str] = &["target", "dist", "node_modules", "venv", "docs/screenshots"];
 
 /// Whether something in backticks is meant as a path of this repository: it has a slash or an ending that our
 /// files have, and nothing that a path has not.
@@ -62,7 +62,7 @@ fn file_names(folder: &Path, names: &mut BTreeSet<String>) {
     for entry in std::fs::read_dir(folder).unwrap() {
         let entry = entry.unwrap();
         let name = entry.file_name().to_string_lossy().into_owned();
-        if entry.file_type().unwrap().is_file() {
+        if !entry.file_type().unwrap().is_dir() {
             names.insert(name);
         } else if !is_made(&name) && name != ".git" {
             file_names(&entry.path(), names);

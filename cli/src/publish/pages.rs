@@ -253,7 +253,7 @@ impl Book<'_> {
                             @if stretches.len() > 1 {
                                 h3.when { (self.starting(nth, stretch.from)) }
                             }
-                            (self.advice(&stretch.advice, &answer::Path::default()))
+                            (self.advice(&stretch.advice, &answer::Path::below(stretches.len() > 1)))
                         }
                     },
                 }

@@ -1,8 +1,9 @@
 //! The structure of the web file: what is a title, a heading, a list, a picture, in the order in which it is read.
 //!
-//! Sheets set languages side by side; who listens wants one after the other. So what a page draws is sorted by
-//! language, each a section of its own, and within a language it stays in the order in which it is drawn. What is of
-//! no language comes before the languages or after them, as it is drawn before or after their first words. Grounds,
+//! Sheets set languages side by side, and go on with all of them overleaf; who listens wants one after the other. So
+//! what the pages draw is sorted by language, each a section of its own over all pages, and within a language it stays
+//! in the order in which it is drawn. What is of no language comes before the languages or after them, as its page
+//! draws it before or after their first words. Grounds,
 //! tiles and the verdicts' shapes, which say nothing that the words beside them don't, are artifacts.
 
 use pdf_writer::types::StructRole;
@@ -83,6 +84,7 @@ pub(super) struct Structure {
 
 /// What belongs together on a page: a text with its lines, or a picture.
 struct Piece {
+    page: usize,
     lang: String,
     content: Vec<i32>,
     kind: Kind,
@@ -104,11 +106,27 @@ pub(super) fn build(list: &DisplayList, languages: &[&str]) -> Structure {
         },
         titled: false,
     };
+    let mut before = Vec::new();
+    let mut after = Vec::new();
+    let mut by_language: Vec<(&str, Vec<Piece>)> = languages.iter().map(|lang| (*lang, Vec::new())).collect();
     for (number, page) in list.pages.iter().enumerate() {
-        let (marks, pieces) = pieces(page);
+        let (marks, pieces) = pieces(number, page);
         builder.structure.marks.push(marks);
-        builder.page(number, pieces, languages, list.pages.len() > 1);
+        let first_words = pieces.iter().position(|piece| !piece.lang.is_empty()).unwrap_or(0);
+        for (at, piece) in pieces.into_iter().enumerate() {
+            let own = by_language.iter_mut().find(|(lang, _)| *lang == piece.lang);
+            match own {
+                Some((_, own)) => own.push(piece),
+                None if at < first_words => before.push(piece),
+                None => after.push(piece),
+            }
+        }
     }
+    builder.section(None, before);
+    for (lang, pieces) in by_language {
+        builder.section(Some(lang.to_owned()), pieces);
+    }
+    builder.section(None, after);
     builder.structure
 }
 
@@ -126,7 +144,7 @@ fn item_frame(item: &Item) -> Option<Rect> {
 }
 
 /// Marks every item of a page and gathers what can be heard.
-fn pieces(page: &Page) -> (Vec<Mark>, Vec<Piece>) {
+fn pieces(number: usize, page: &Page) -> (Vec<Mark>, Vec<Piece>) {
     let trim = page.geometry.trim();
     let mut pieces: Vec<Piece> = Vec::new();
     let mut next = 0;
@@ -139,12 +157,12 @@ fn pieces(page: &Page) -> (Vec<Mark>, Vec<Piece>) {
         let mark = match item {
             Item::Text(TextLine { role: Role::Slug, .. }) | Item::Technical(_) => Mark::Skip,
             Item::Text(line) => {
-                heard(&mut pieces, line, next);
+                heard(&mut pieces, number, line, next);
                 Mark::Content(next, role_of(line.role))
             }
             Item::Fill(Fill { alt: Some(alt), .. }) => {
                 let kind = Kind::Picture { alt: alt.text.clone(), frame };
-                pieces.push(Piece { lang: alt.lang.clone(), content: vec![next], kind });
+                pieces.push(Piece { page: number, lang: alt.lang.clone(), content: vec![next], kind });
                 Mark::Content(next, StructRole::Figure)
             }
             Item::Fill(_) | Item::Rule(_) => Mark::Artifact,
@@ -168,7 +186,7 @@ fn role_of(role: Role) -> StructRole {
 }
 
 /// Adds a line to the text it belongs to.
-fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
+fn heard(pieces: &mut Vec<Piece>, page: usize, line: &TextLine, number: i32) {
     // Glyphs that stand in another order than the characters, or that several of them make up one.
     let other = line.runs.iter().any(|run| run.rtl || run.glyphs.iter().any(|glyph| glyph.text.is_empty()));
     if let Some(Piece { content, kind: Kind::Text { place, words, frame, turned, .. }, .. }) =
@@ -184,6 +202,7 @@ fn heard(pieces: &mut Vec<Piece>, line: &TextLine, number: i32) {
         return;
     }
     pieces.push(Piece {
+        page,
         lang: line.lang.clone(),
         content: vec![number],
         kind: Kind::Text {
@@ -203,54 +222,26 @@ struct Builder {
 }
 
 impl Builder {
-    fn page(&mut self, page: usize, pieces: Vec<Piece>, languages: &[&str], several: bool) {
-        let first_words = pieces.iter().position(|piece| !piece.lang.is_empty()).unwrap_or(0);
-        let mut before = Vec::new();
-        let mut after = Vec::new();
-        let mut by_language: Vec<(String, Vec<Piece>)> =
-            languages.iter().map(|lang| ((*lang).to_owned(), Vec::new())).collect();
-        for (at, piece) in pieces.into_iter().enumerate() {
-            let own = by_language.iter_mut().find(|(lang, _)| *lang == piece.lang);
-            match own {
-                Some((_, own)) => own.push(piece),
-                None if at < first_words => before.push(piece),
-                None => after.push(piece),
-            }
-        }
-        let mut sections = Vec::new();
-        sections.extend(self.section(page, None, before));
-        for (lang, pieces) in by_language {
-            sections.extend(self.section(page, Some(lang), pieces));
-        }
-        sections.extend(self.section(page, None, after));
-        if several {
-            let mut side = Element::new(StructRole::Sect);
-            sections.into_iter().for_each(|section| side.push(section));
-            self.structure.root.push(side);
-        } else {
-            sections.into_iter().for_each(|section| self.structure.root.push(section));
-        }
-    }
-
-    /// A language's part of a page, or that of no language; nothing where there is nothing.
-    fn section(&mut self, page: usize, lang: Option<String>, pieces: Vec<Piece>) -> Option<Element> {
+    /// A language's part of the sheet, or that of no language; nothing where there is nothing.
+    fn section(&mut self, lang: Option<String>, pieces: Vec<Piece>) {
         if pieces.is_empty() {
-            return None;
+            return;
         }
         let mut open = Open::new(lang);
         for piece in pieces {
+            let page = piece.page;
             match &piece.kind {
                 Kind::Picture { alt, frame } => {
                     let mut figure = Element::new(StructRole::Figure);
                     figure.alt = Some(alt.clone());
                     figure.frame = Some((page, *frame));
-                    fill(&mut figure, page, &piece);
+                    fill(&mut figure, &piece);
                     open.figures.push(figure);
                 }
                 Kind::Text { role: Role::Body, .. } => {
                     let mut body = Element::new(StructRole::LBody);
                     std::mem::take(&mut open.figures).into_iter().for_each(|figure| body.push(figure));
-                    fill(&mut body, page, &piece);
+                    fill(&mut body, &piece);
                     let mut item = Element::new(StructRole::LI);
                     item.push(body);
                     open.list.get_or_insert_with(|| Element::new(StructRole::L)).push(item);
@@ -258,7 +249,7 @@ impl Builder {
                 Kind::Text { role: Role::Heading, words, frame, .. } if self.titled => {
                     open.close();
                     let mut heading = Element::new(StructRole::H2);
-                    fill(&mut heading, page, &piece);
+                    fill(&mut heading, &piece);
                     let mut section = Element::new(StructRole::Sect);
                     section.push(heading);
                     open.section = Some(section);
@@ -272,7 +263,7 @@ impl Builder {
                     open.close();
                     self.titled = true;
                     let mut title = Element::new(StructRole::H1);
-                    fill(&mut title, page, &piece);
+                    fill(&mut title, &piece);
                     open.language.push(title);
                     // The second side of a sheet says the title again; one entry leads to it.
                     if self.structure.bookmarks.iter().all(|known| known.title != *words) {
@@ -290,26 +281,26 @@ impl Builder {
                     let mut paragraph = Element::new(StructRole::P);
                     if *place == SHORT_ADDRESS {
                         let mut link = Element::new(StructRole::Link);
-                        fill(&mut link, page, &piece);
+                        fill(&mut link, &piece);
                         link.children.push(Child::Link(self.structure.links.len()));
                         self.structure.links.push(Link { page, rect: *frame });
                         paragraph.push(link);
                     } else {
-                        fill(&mut paragraph, page, &piece);
+                        fill(&mut paragraph, &piece);
                     }
                     open.language.push(paragraph);
                 }
             }
         }
         open.close();
-        Some(open.language)
+        self.structure.root.push(open.language);
     }
 }
 
 /// Fills an element with a piece's content. Where the glyphs do not say the characters one by one, the element states
 /// the characters; a span within it does when it has more to hold than words.
-fn fill(element: &mut Element, page: usize, piece: &Piece) {
-    let numbers = piece.content.iter().map(|&number| Child::Content(page, number));
+fn fill(element: &mut Element, piece: &Piece) {
+    let numbers = piece.content.iter().map(|&number| Child::Content(piece.page, number));
     match &piece.kind {
         Kind::Text { words, turned: true, .. } if element.children.is_empty() => {
             element.actual = Some(words.clone());

@@ -9,11 +9,18 @@ use super::{Book, nothing};
 /// What is settled on the way to an answer.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Path {
+    /// Whether the advice stands below a heading of its own, that of its stretch of days: headings skip no level.
+    headed: bool,
     zone: Option<String>,
     dwelling: Option<String>,
 }
 
 impl Path {
+    /// Nothing is settled yet; `headed` says whether a stretch's heading stands above.
+    pub(super) fn below(headed: bool) -> Self {
+        Self { headed, ..Self::default() }
+    }
+
     /// One step further: what a branch with a single value settles.
     fn with(&self, fact: &str, branch: &Branch) -> Self {
         let mut path = self.clone();
@@ -66,7 +73,8 @@ impl Book<'_> {
                 @for part in answer.parts_apart() {
                     @let id = part.part.as_deref().unwrap_or_default();
                     section.part data-part=(id) {
-                        h4 { (self.words.say(&format!("part-{id}"))) }
+                        @let name = self.words.say(&format!("part-{id}"));
+                        @if path.headed { h4 { (name) } } @else { h3 { (name) } }
                         (self.outcome(&part.outcome, path))
                     }
                 }
