@@ -10,7 +10,7 @@ use crate::job::{SheetJob, SheetKind};
 use crate::layout::{self, Content};
 use crate::offer::{self, Offer, Step};
 use crate::pdf::{self, Profile};
-use crate::preflight::{Sheet, preflight};
+use crate::preflight::{Grounds, Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
 use crate::unit::Mm;
@@ -154,7 +154,9 @@ pub fn make_with(
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
     let ink_limit = output.0.as_ref().map(|(_, limit)| *limit);
-    let sheet = Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit };
+    let grounds = Grounds::of(&laid_out.list);
+    let sheet =
+        Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit, grounds };
     let findings = preflight(&sheet);
     let (errors, mut notes): (Vec<_>, Vec<_>) =
         findings.into_iter().partition(|item| item.severity == Severity::Error);

@@ -25,6 +25,8 @@ use crate::job::SheetJob;
 use crate::qr::Code;
 use crate::unit::Pt;
 
+pub(crate) use ground::Grounds;
+
 /// What preflight looks at.
 pub(crate) struct Sheet<'a> {
     pub(crate) job: &'a SheetJob,
@@ -33,6 +35,8 @@ pub(crate) struct Sheet<'a> {
     pub(crate) body: Pt,
     /// The most ink the paper takes; nothing for a file that is not printed.
     pub(crate) ink_limit: Option<u16>,
+    /// What its words stand on.
+    pub(crate) grounds: Grounds,
 }
 
 /// Every finding: errors first, then warnings, then what was found right; each in the order of the checks.

@@ -7,11 +7,13 @@
 mod breaking;
 mod characters;
 mod itemise;
+mod measured;
 mod numbers;
 mod opportunities;
 mod paragraph;
 mod shaping;
 
 pub(crate) use characters::refuse_bad_characters;
+pub(crate) use measured::Memory;
 pub(crate) use paragraph::{Paragraph, Setting, Words, count};
 pub(crate) use shaping::Typesetter;

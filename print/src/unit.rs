@@ -136,6 +136,11 @@ impl Rect {
             && inner.bottom() <= room.bottom()
     }
 
+    /// Whether a point is inside or on the edge.
+    pub(crate) fn holds(&self, point: Point) -> bool {
+        self.x <= point.x && point.x <= self.right() && self.y <= point.y && point.y <= self.bottom()
+    }
+
     /// Whether the two share more than an edge, within [`TOLERANCE`].
     pub fn overlaps(&self, other: &Self) -> bool {
         let inner = self.grown(-TOLERANCE);

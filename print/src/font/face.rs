@@ -1,6 +1,10 @@
 //! A face: its bytes, its measures, its glyphs' outlines.
 
+use std::sync::{Arc, Mutex};
+
+use harfrust::{Buffer, ShapePlan, ShapePlanKey};
 use skrifa::instance::{LocationRef, Size};
+use skrifa::metrics::GlyphMetrics;
 use skrifa::outline::{DrawSettings, OutlinePen};
 use skrifa::raw::TableProvider as _;
 use skrifa::{FontRef, GlyphId, MetadataProvider as _, Tag};
@@ -8,6 +12,7 @@ use skrifa::{FontRef, GlyphId, MetadataProvider as _, Tag};
 use super::Script;
 use crate::finding::{PreflightItem, PrintError};
 use crate::path::PathOp;
+use crate::text::Memory;
 use crate::unit::{Point, Pt};
 
 /// How heavy a face is.
@@ -23,6 +28,8 @@ pub enum Weight {
 #[derive(Clone, Default)]
 pub struct FontSet {
     faces: Vec<Face>,
+    /// The texts they have measured.
+    memory: Memory,
 }
 
 impl std::fmt::Debug for FontSet {
@@ -34,13 +41,18 @@ impl std::fmt::Debug for FontSet {
 impl FontSet {
     /// A set without faces.
     pub const fn new() -> Self {
-        Self { faces: Vec::new() }
+        Self { faces: Vec::new(), memory: Memory::new() }
     }
 
     /// Adds a face with TrueType or CFF outlines. Fails on a file that is no such font, or whose licence bits forbid embedding.
     pub fn add(&mut self, family: &str, weight: Weight, bytes: Vec<u8>) -> Result<(), PrintError> {
         self.faces.push(Face::read(family, weight, bytes)?);
+        self.memory.forget();
         Ok(())
+    }
+
+    pub(crate) const fn memory(&self) -> &Memory {
+        &self.memory
     }
 
     pub(crate) fn faces(&self) -> &[Face] {
@@ -83,6 +95,28 @@ pub(crate) struct Face {
     characters: Vec<char>,
     /// The same bytes as the shaper holds them, with its caches.
     pub(crate) font: harfrust::Font,
+    plans: Plans,
+}
+
+/// How a face shapes a script and language in a direction, worked out once for each.
+#[derive(Default)]
+struct Plans(Mutex<Vec<Arc<ShapePlan>>>);
+
+impl Clone for Plans {
+    fn clone(&self) -> Self {
+        Self::default()
+    }
+}
+
+/// How far a face's glyphs reach.
+pub(crate) struct Reaches<'a>(Option<GlyphMetrics<'a>>);
+
+impl Reaches<'_> {
+    /// How far a glyph's ink reaches above and below the baseline, in units; nothing for a blank one.
+    pub(crate) fn of(&self, glyph: u16) -> Option<(f64, f64)> {
+        let frame = self.0.as_ref()?.bounds(GlyphId::from(glyph))?;
+        (frame.y_max > frame.y_min).then_some((f64::from(frame.y_max), f64::from(-frame.y_min)))
+    }
 }
 
 impl Face {
@@ -144,6 +178,7 @@ impl Face {
             bytes,
             characters,
             font: shaper,
+            plans: Plans::default(),
         })
     }
 
@@ -179,19 +214,36 @@ impl Face {
 
     /// A glyph's advance, in units.
     pub(crate) fn advance(&self, glyph: u16) -> f64 {
-        let font = self.tables();
-        let advance = font.and_then(|font| {
-            font.glyph_metrics(Size::unscaled(), LocationRef::default()).advance_width(GlyphId::from(glyph))
-        });
-        advance.map_or(0.0, f64::from)
+        self.advances([glyph]).first().copied().unwrap_or(0.0)
     }
 
-    /// How far a glyph's ink reaches above and below the baseline, in units; nothing for a blank one.
-    pub(crate) fn reach(&self, glyph: u16) -> Option<(f64, f64)> {
-        let font = self.tables()?;
-        let metrics = font.glyph_metrics(Size::unscaled(), LocationRef::default());
-        let frame = metrics.bounds(GlyphId::from(glyph))?;
-        (frame.y_max > frame.y_min).then_some((f64::from(frame.y_max), f64::from(-frame.y_min)))
+    /// The advances of some glyphs, in units.
+    pub(crate) fn advances(&self, glyphs: impl IntoIterator<Item = u16>) -> Vec<f64> {
+        let font = self.tables();
+        let metrics = font.map(|font| font.glyph_metrics(Size::unscaled(), LocationRef::default()));
+        let advance = |glyph| metrics.as_ref()?.advance_width(GlyphId::from(glyph)).map(f64::from);
+        glyphs.into_iter().map(|glyph| advance(glyph).unwrap_or(0.0)).collect()
+    }
+
+    pub(crate) fn reaches(&self) -> Reaches<'_> {
+        let font = self.tables();
+        Reaches(font.map(|font| font.glyph_metrics(Size::unscaled(), LocationRef::default())))
+    }
+
+    /// How the face shapes what a buffer holds.
+    pub(crate) fn plan(&self, buffer: &Buffer) -> Arc<ShapePlan> {
+        let (script, direction) = (buffer.script(), buffer.direction());
+        let key = ShapePlanKey::new(&self.font, script, direction).language(buffer.language());
+        // A thread that panicked while it held the plans spoils them and nothing else.
+        let known = self.plans.0.lock().ok();
+        if let Some(plan) = known.as_ref().and_then(|all| all.iter().find(|plan| key.matches(plan))) {
+            return Arc::clone(plan);
+        }
+        let plan = Arc::new(ShapePlan::new(&self.font, direction, script, buffer.language(), &[]));
+        if let Some(mut known) = known {
+            known.push(Arc::clone(&plan));
+        }
+        plan
     }
 
     /// A glyph's outline in the face's units, y upwards.

@@ -10,7 +10,7 @@ use crate::display::{Colorant, Item, Page, Run, TextLine};
 use crate::font::FontSet;
 use crate::ink::Ink;
 use crate::path::PathOp;
-use crate::unit::{Point, Pt};
+use crate::unit::{Point, Pt, Rect};
 
 /// Names of the press file's two graphics states.
 pub(super) const PLAIN: Name<'static> = Name(b"Plain");
@@ -216,7 +216,18 @@ fn stated(line: &TextLine, dress: Dress<'_>) -> Option<String> {
 }
 
 fn outline(content: &mut Content, path: &[PathOp], origin: &Origin) {
-    for op in path {
+    let mut rest = path;
+    while let Some((op, after)) = rest.split_first() {
+        // A rectangle has an operator of its own: a code is made of hundreds.
+        if let Some((area, after)) = rectangle(rest) {
+            let (left, bottom) = (origin.x(area.x), origin.y(area.bottom()));
+            let (right, top) = (origin.x(area.right()), origin.y(area.y));
+            let across = |from: f32, to: f32| number(Pt(f64::from(to) - f64::from(from)));
+            content.rect(left, bottom, across(left, right), across(bottom, top));
+            rest = after;
+            continue;
+        }
+        rest = after;
         match *op {
             PathOp::Move(p) => content.move_to(origin.x(p.x), origin.y(p.y)),
             PathOp::Line(p) => content.line_to(origin.x(p.x), origin.y(p.y)),
@@ -231,6 +242,17 @@ fn outline(content: &mut Content, path: &[PathOp], origin: &Origin) {
             PathOp::Close => content.close_path(),
         };
     }
+}
+
+/// An upright rectangle at the start of an outline, and what follows it.
+fn rectangle(path: &[PathOp]) -> Option<(Rect, &[PathOp])> {
+    let (&[PathOp::Move(a), PathOp::Line(b), PathOp::Line(c), PathOp::Line(d), PathOp::Close], rest) =
+        path.split_first_chunk()?
+    else {
+        return None;
+    };
+    let upright = a.y == b.y && b.x == c.x && c.y == d.y && d.x == a.x && a.x < b.x && b.y < c.y;
+    upright.then(|| (Rect::new(a.x, a.y, b.x - a.x, c.y - b.y), rest))
 }
 
 fn text(content: &mut Content, line: &TextLine, fonts: &Embedded, origin: &Origin, dress: Dress<'_>) {

@@ -1,5 +1,6 @@
 //! Fonts in the file: subset to the glyphs used, with a code for each pair of a glyph and its characters.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use pdf_writer::types::{CidFontType, FontFlags, SystemInfo, UnicodeCmap};
@@ -7,7 +8,7 @@ use pdf_writer::{Filter, Finish, Name, Pdf, Rect, Ref, Str};
 use sha2::{Digest, Sha256};
 use subsetter::GlyphRemapper;
 
-use super::{Objects, deflate, number};
+use super::{Objects, Packer, number};
 use crate::display::{DisplayList, Glyph, Item, Run, TextLine};
 use crate::font::{self, Face, FontSet, Outlines, Weight};
 use crate::unit::Pt;
@@ -25,8 +26,8 @@ pub(super) struct EmbeddedFace {
     outlines: Outlines,
     name: String,
     pub(super) units: f64,
-    /// Code of each pair; codes start at 1, 0 is the missing glyph.
-    codes: BTreeMap<(u16, String), u16>,
+    /// Code of each glyph with each of its texts; codes start at 1, 0 is the missing glyph.
+    codes: Codes,
     remapper: GlyphRemapper,
     /// Advance of each glyph in thousandths of an em.
     widths: BTreeMap<u16, f64>,
@@ -42,12 +43,15 @@ struct Descriptor {
     bold: bool,
 }
 
+/// The code of each glyph with each of its texts.
+type Codes = BTreeMap<u16, BTreeMap<String, u16>>;
+
 /// All faces used.
 pub(super) struct Embedded(Vec<EmbeddedFace>);
 
 /// The characters of a glyph in the order in which the file maps them.
-fn mapped(glyph: &Glyph, rtl: bool) -> String {
-    if rtl { glyph.text.chars().rev().collect() } else { glyph.text.clone() }
+fn mapped(glyph: &Glyph, rtl: bool) -> Cow<'_, str> {
+    if rtl { glyph.text.chars().rev().collect() } else { Cow::Borrowed(&glyph.text) }
 }
 
 fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
@@ -78,11 +82,14 @@ pub(super) fn states_its_text(line: &TextLine, in_structure: bool) -> bool {
 
 /// Subsets every face that the list uses; with `spaces`, with the spaces between lines too.
 pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, spaces: bool) -> Embedded {
-    let mut used: BTreeMap<usize, BTreeMap<(u16, String), u16>> = BTreeMap::new();
+    let mut used: BTreeMap<usize, Codes> = BTreeMap::new();
     for run in runs(list) {
         let codes = used.entry(run.face).or_default();
         for glyph in &run.glyphs {
-            codes.insert((glyph.id, mapped(glyph, run.rtl)), 0);
+            let (texts, text) = (codes.entry(glyph.id).or_default(), mapped(glyph, run.rtl));
+            if !texts.contains_key(text.as_ref()) {
+                texts.insert(text.into_owned(), 0);
+            }
         }
     }
     let lines = list.pages.iter().flat_map(|page| &page.items).filter_map(|item| match item {
@@ -90,12 +97,12 @@ pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, 
         _ => None,
     });
     for (face, space) in lines.filter_map(|line| closing_space(line, fonts)) {
-        used.entry(face).or_default().insert((space.id, space.text), 0);
+        used.entry(face).or_default().entry(space.id).or_default().insert(space.text, 0);
     }
     let mut embedded = Vec::new();
     for (index, mut codes) in used {
         let Some(face) = fonts.get(index) else { continue };
-        for (code, place) in (1..).zip(codes.values_mut()) {
+        for (code, place) in (1..).zip(codes.values_mut().flat_map(BTreeMap::values_mut)) {
             *place = code;
         }
         embedded.push(EmbeddedFace::new(index, embedded.len(), face, codes, objects));
@@ -105,14 +112,8 @@ pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, 
 
 impl EmbeddedFace {
     /// `place` is the face's among those used, so that its name does not tell which others were there.
-    fn new(
-        index: usize,
-        place: usize,
-        face: &Face,
-        codes: BTreeMap<(u16, String), u16>,
-        objects: &mut Objects,
-    ) -> Self {
-        let glyphs: Vec<u16> = codes.keys().map(|(glyph, _)| *glyph).collect();
+    fn new(index: usize, place: usize, face: &Face, codes: Codes, objects: &mut Objects) -> Self {
+        let glyphs: Vec<u16> = codes.keys().copied().collect();
         let remapper = GlyphRemapper::new_from_glyphs_sorted(&glyphs);
         // The face has been read before, so it can be subset; a whole font would print as well.
         let program = subsetter::subset(&face.bytes, 0, &remapper).unwrap_or_else(|_| face.bytes.clone());
@@ -120,7 +121,12 @@ impl EmbeddedFace {
             Outlines::TrueType => program,
             Outlines::Cff => font::cff_table(&program).unwrap_or(program),
         };
-        let widths = glyphs.iter().map(|&glyph| (glyph, face.advance(glyph) / face.units * 1000.0)).collect();
+        let advances = face.advances(glyphs.iter().copied());
+        let widths = glyphs
+            .iter()
+            .zip(advances)
+            .map(|(&glyph, advance)| (glyph, advance / face.units * 1000.0))
+            .collect();
         let name = format!("{}+{}", tag(&program), face.name());
         let refs = [objects.next(), objects.next(), objects.next(), objects.next(), objects.next()];
         Self {
@@ -146,7 +152,8 @@ impl EmbeddedFace {
     }
 
     pub(super) fn code(&self, glyph: &Glyph, rtl: bool) -> u16 {
-        self.codes.get(&(glyph.id, mapped(glyph, rtl))).copied().unwrap_or(0)
+        let texts = self.codes.get(&glyph.id);
+        texts.and_then(|texts| texts.get(mapped(glyph, rtl).as_ref())).copied().unwrap_or(0)
     }
 
     pub(super) fn width(&self, glyph: u16) -> f64 {
@@ -155,13 +162,16 @@ impl EmbeddedFace {
 
     /// The pairs in the order of their codes.
     fn pairs(&self) -> Vec<(u16, u16, &str)> {
-        let mut pairs: Vec<_> =
-            self.codes.iter().map(|((glyph, text), code)| (*code, *glyph, text.as_str())).collect();
+        let mut pairs: Vec<_> = self
+            .codes
+            .iter()
+            .flat_map(|(glyph, texts)| texts.iter().map(|(text, code)| (*code, *glyph, text.as_str())))
+            .collect();
         pairs.sort_unstable();
         pairs
     }
 
-    fn write(&self, pdf: &mut Pdf) {
+    fn write(&self, pdf: &mut Pdf, packer: &mut Packer) {
         let [descendant, descriptor, program, map, unicode] = self.refs;
         let name = Name(self.name.as_bytes());
         // Codes lead to glyphs by a table: of TrueType it belongs to the font, of CFF to the encoding, since there a
@@ -208,7 +218,7 @@ impl EmbeddedFace {
         };
         described.finish();
 
-        let deflated = deflate(&self.program);
+        let deflated = packer.deflate(&self.program);
         let mut stream = pdf.stream(program, &deflated);
         stream.filter(Filter::FlateDecode);
         match self.outlines {
@@ -232,10 +242,10 @@ impl EmbeddedFace {
         }
         match self.outlines {
             Outlines::TrueType => {
-                pdf.stream(map, &deflate(&self.glyphs_by_code())).filter(Filter::FlateDecode);
+                pdf.stream(map, &packer.deflate(&self.glyphs_by_code())).filter(Filter::FlateDecode);
             }
             Outlines::Cff => {
-                let encoding = deflate(&self.encoding());
+                let encoding = packer.deflate(&self.encoding());
                 let mut stream = pdf.cmap(map, &encoding);
                 stream.name(Name(self.encoding_name().as_bytes())).system_info(SYSTEM);
                 // Horizontal, as the resource says too.
@@ -243,7 +253,7 @@ impl EmbeddedFace {
                 stream.filter(Filter::FlateDecode);
             }
         }
-        pdf.stream(unicode, &deflate(cmap.finish().as_slice())).filter(Filter::FlateDecode);
+        pdf.stream(unicode, &packer.deflate(cmap.finish().as_slice())).filter(Filter::FlateDecode);
     }
 
     /// The subset's glyph of each pair, in the order of their codes.
@@ -298,9 +308,9 @@ impl Embedded {
         self.0.iter().find(|font| font.face == index)
     }
 
-    pub(super) fn write(&self, pdf: &mut Pdf) {
+    pub(super) fn write(&self, pdf: &mut Pdf, packer: &mut Packer) {
         for font in &self.0 {
-            font.write(pdf);
+            font.write(pdf, packer);
         }
     }
 

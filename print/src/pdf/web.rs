@@ -5,7 +5,7 @@ use pdf_writer::{Filter, Finish, Name, Pdf, Ref, Str, TextStr};
 
 use super::content::{self, Dress};
 use super::structure::{Bookmark, Child, Element, Structure, build};
-use super::{Objects, Origin, deflate, file_id, fonts, metadata, srgb, write_info};
+use super::{Objects, Origin, Packer, file_id, fonts, metadata, srgb, write_info};
 use crate::display::DisplayList;
 use crate::font::FontSet;
 use crate::job::{Direction, SheetJob};
@@ -15,6 +15,7 @@ use crate::unit::Pt;
 pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<u8> {
     let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
     let structure = build(list, &languages);
+    let mut packer = Packer::new();
     let mut objects = Objects(0);
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, struct_root) = (objects.next(), objects.next());
@@ -59,10 +60,10 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
         used.finish();
         resources.finish();
         out.finish();
-        pdf.stream(stream_id, &deflate(stream)).filter(Filter::FlateDecode);
+        pdf.stream(stream_id, &packer.deflate(stream)).filter(Filter::FlateDecode);
     }
-    embedded.write(&mut pdf);
-    let deflated = deflate(&profile);
+    embedded.write(&mut pdf, &mut packer);
+    let deflated = packer.deflate(&profile);
     let mut stream = pdf.icc_profile(icc, &deflated);
     stream.n(3).filter(Filter::FlateDecode);
     stream.finish();

@@ -1,7 +1,6 @@
 //! Words stand out from what they are printed on: on the screen by WCAG's formula, on paper by how dark the plates
 //! print.
 
-use super::ground::grounds;
 use super::{Sheet, pages};
 use crate::display::{Item, Role};
 use crate::finding::PreflightItem;
@@ -50,7 +49,7 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
             if line.role == Role::Slug {
                 continue;
             }
-            for ground in grounds(page, at, line) {
+            for &ground in sheet.grounds.below(index, at) {
                 let (ratio, difference) = (ratio(line.ink, ground), difference(line.ink, ground));
                 least = Some(least.map_or((ratio, difference), |(r, d)| (r.min(ratio), d.min(difference))));
                 let faint = ratio < LEAST_RATIO;

@@ -3,7 +3,6 @@
 //! Fills knock out what is below them, so one ink's plates are the sum there; black text is printed over its
 //! ground, so both count. Marks on every plate stand outside the bleed, on paper that is cut off.
 
-use super::ground::grounds;
 use super::{Sheet, pages};
 use crate::display::Item;
 use crate::finding::PreflightItem;
@@ -37,7 +36,7 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
                         let ([c, m, y, k], [_, _, _, own]) = (ground.cmyk, line.ink.cmyk);
                         [c, m, y, k.max(own)].into_iter().map(u16::from).sum()
                     };
-                    (grounds(page, at, line).into_iter().map(over).max().unwrap_or(0), line.rect)
+                    (sheet.grounds.below(index, at).iter().copied().map(over).max().unwrap_or(0), line.rect)
                 }
                 Item::Text(line) => (line.ink.coverage(), line.rect),
             };

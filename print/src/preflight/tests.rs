@@ -34,7 +34,15 @@ fn found(
     let mut laid_out = layout::lay_out(&job, &content, &code, setter, faces).expect("a sheet");
     change(&mut job, &mut laid_out.list);
     let ink_limit = press.then_some(INK_LIMIT);
-    preflight(&Sheet { job: &job, list: &laid_out.list, code: &code, body: laid_out.body, ink_limit })
+    let grounds = Grounds::of(&laid_out.list);
+    preflight(&Sheet {
+        job: &job,
+        list: &laid_out.list,
+        code: &code,
+        body: laid_out.body,
+        ink_limit,
+        grounds,
+    })
 }
 
 /// The one finding of a kind, which has a place on a page.

@@ -1,9 +1,11 @@
 //! Shaping: from characters of one face and one direction to glyphs.
 
 use std::ops::Range;
+use std::sync::Arc;
 
 use harfrust::{Buffer, BufferFlags, ClusterLevel, Direction, Language, ShapeOptions, ShaperFont};
 
+use super::measured::Measured;
 use crate::font::{Face, FontSet, Script, Weight};
 
 /// A glyph as shaped: lengths in the face's units, the cluster as a byte of the whole text.
@@ -14,6 +16,8 @@ pub(crate) struct Shaped {
     pub(crate) advance: i32,
     pub(crate) dx: i32,
     pub(crate) dy: i32,
+    /// Whether the text may be cut before its cluster and shaped in two parts with the same result.
+    pub(crate) breaks: bool,
 }
 
 /// Chooses faces and shapes with them.
@@ -47,6 +51,17 @@ pub(super) fn is_ignorable(c: char) -> bool {
 impl<'a> Typesetter<'a> {
     pub(crate) const fn new(fonts: &'a FontSet) -> Self {
         Self { fonts }
+    }
+
+    /// A text's glyphs and measures; the characters that no face has if there are any.
+    pub(super) fn measured(
+        self,
+        source: &str,
+        lang: &str,
+        direction: crate::job::Direction,
+        weight: Weight,
+    ) -> Result<Arc<Measured>, Vec<char>> {
+        self.fonts.memory().measured(self, source, lang, direction, weight)
     }
 
     pub(crate) fn face(&self, index: usize) -> Option<&'a Face> {
@@ -121,8 +136,9 @@ impl<'a> Typesetter<'a> {
         buffer.guess_segment_properties();
         buffer.set_direction(if rtl { Direction::RightToLeft } else { Direction::LeftToRight });
         buffer.set_language(lang.parse::<Language>().ok());
+        let plan = face.plan(&buffer);
         let font = ShaperFont::new(&face.font);
-        if harfrust::shape(&font, &mut buffer, ShapeOptions::new()).is_err() {
+        if harfrust::shape(&font, &mut buffer, ShapeOptions::new().plan(Some(&plan))).is_err() {
             return Vec::new();
         }
         let (infos, positions) = (buffer.glyph_infos(), buffer.glyph_positions());
@@ -136,6 +152,7 @@ impl<'a> Typesetter<'a> {
                 advance: position.x_advance,
                 dx: position.x_offset,
                 dy: position.y_offset,
+                breaks: !info.unsafe_to_break(),
             })
             .collect()
     }
