@@ -29,6 +29,8 @@ use serde_json::{Value, json};
 
 const LABELS: usize = 1_000;
 const HANDS: usize = 2;
+/// The languages of a label.
+const LANGUAGES: usize = 4;
 
 /// The other typesetters: name, how many of the labels they set, and how many times faster ours should be.
 const OTHERS: [(&str, usize, f64); 2] = [("typst", 200, 5.0), ("weasyprint", 60, 30.0)];
@@ -91,11 +93,11 @@ fn jobs(work: &Path) -> Vec<SheetJob> {
         };
         let tags: Vec<String> =
             list("languages").iter().filter_map(Value::as_str).map(str::to_owned).collect();
-        let together = tags.iter().take(3).cloned().collect::<Vec<_>>().join(",");
+        let sets: Vec<String> = tags.chunks_exact(LANGUAGES).map(|four| four.join(",")).collect();
         let sheet = work.join("sheet.pdf").to_string_lossy().into_owned();
         for stream in list("streams") {
             let stream = stream["id"].as_str().unwrap_or_default();
-            for set in tags.iter().chain([&together]) {
+            for set in &sets {
                 let words = [
                     "print",
                     &out,

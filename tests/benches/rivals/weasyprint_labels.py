@@ -1,19 +1,18 @@
 """Sets labels with WeasyPrint: one font configuration, style and picture cache for each process."""
 
 from html import escape
+from pathlib import Path
 
 from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
 
 import share
 
+FILES = ["NotoSans", "NotoSansArabic", "NotoSansDevanagari", "NotoSansSC", "NotoSansKR"]
 STYLE = """
-@font-face { font-family: "Label"; src: url(file://%(fonts)s/NotoSans-Regular.ttf) }
-@font-face { font-family: "Label"; font-weight: bold; src: url(file://%(fonts)s/NotoSans-Bold.ttf) }
-@font-face { font-family: "Label Arabic"; src: url(file://%(fonts)s/NotoSansArabic-Regular.ttf) }
-@font-face { font-family: "Label Arabic"; font-weight: bold; src: url(file://%(fonts)s/NotoSansArabic-Bold.ttf) }
+%(faces)s
 @page { size: 7in 9in; margin: .25in }
-html { font: 7pt/1.2 "Label", "Label Arabic" }
+html { font: 7pt/1.2 %(families)s }
 table { width: 100%%; border-collapse: collapse; table-layout: fixed }
 td { vertical-align: middle; padding: 1pt 3pt }
 td.picture { width: 14pt } td.picture img { width: 12pt; height: 12pt; display: block }
@@ -26,7 +25,16 @@ td.picture { width: 14pt } td.picture img { width: 12pt; height: 12pt; display: 
 
 def start(work, fonts):
     config = FontConfiguration()
-    style = CSS(string=STYLE % {"fonts": fonts}, font_config=config)
+    faces = []
+    for file in FILES:
+        for weight in ("Regular", "Bold"):
+            found = next(Path(fonts).glob(f"{file}-{weight}.*tf"))
+            faces.append(
+                f'@font-face {{ font-family: "{file}"; font-weight: {weight.replace("Regular", "normal")};'
+                f" src: url(file://{found}) }}"
+            )
+    families = ", ".join(f'"{file}"' for file in FILES)
+    style = CSS(string=STYLE % {"faces": "\n".join(faces), "families": families}, font_config=config)
     return work, config, style, {}
 
 
