@@ -153,3 +153,37 @@ fn faces_follow_script_language_and_the_face_before() {
         assert_eq!(setter.face_for(c, weight, before, lang), expected, "{c:?} in {lang}");
     }
 }
+
+/// What was shaped in the whole text is taken for a line only where shaping the line alone gives the same glyphs.
+#[test]
+fn glyphs_of_the_whole_text_are_those_of_its_lines() {
+    let fonts = fonts();
+    let setter = Typesetter::new(&fonts);
+    let (mut taken, mut shaped_anew) = (0, 0);
+    for corpus in CORPORA {
+        let direction = if corpus.rtl { crate::job::Direction::Rtl } else { crate::job::Direction::Ltr };
+        for text in corpus.texts {
+            let measured = setter.measured(text, corpus.lang, direction, Weight::Regular).expect("glyphs");
+            let text = &measured.text;
+            let ends: Vec<usize> = text.char_indices().map(|(at, _)| at).chain([text.len()]).collect();
+            for (place, &start) in ends.iter().enumerate() {
+                for &end in &ends[place + 1..] {
+                    for (part, face, rtl, whole) in measured.known(&(start..end)) {
+                        match whole {
+                            Some(glyphs) => {
+                                let alone = setter.shape(text, part.clone(), face, rtl, corpus.lang);
+                                let plain = |all: &[Shaped]| -> Vec<_> {
+                                    all.iter().map(|g| (g.id, g.cluster, g.advance, g.dx, g.dy)).collect()
+                                };
+                                assert_eq!(plain(glyphs), plain(&alone), "{:?}", &text[part]);
+                                taken += 1;
+                            }
+                            None => shaped_anew += 1,
+                        }
+                    }
+                }
+            }
+        }
+    }
+    assert!(taken > 1_000 && shaped_anew > 0, "{taken} taken, {shaped_anew} shaped anew");
+}
