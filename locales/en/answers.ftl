@@ -5,7 +5,7 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Local rules and the staff at the place decide.
-caution-battery-lithium = Lithium batteries can start a fire. Never put them, or things that hold them, in any cart or bin. Cover the metal ends of loose batteries with tape, or put each one in its own bag. Do not crush or open them. { caution-local }
+caution-battery-lithium = Lithium batteries can start a fire. Never put them, or things that hold them, in any cart or bin. Tape the metal ends of loose batteries, or put each in its own bag. Do not crush or open them. { caution-local }
 caution-battery-household = Batteries can leak or start a fire. Never put them in any cart or bin. Cover the ends with tape and keep them apart from each other. { caution-local }
 caution-battery-lead-acid = This battery holds acid that burns and lead that poisons. Keep it upright and do not open it. Never put it in any cart or bin. { caution-local }
 caution-sharps = Needles and lancets can hurt and infect the people who sort. Never put them loose in any cart or bin. Drop them at once into a strong container that cannot be pierced, with a tight lid. Never reach into a cart for one. { caution-local }

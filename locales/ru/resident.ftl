@@ -44,7 +44,7 @@ questions-left =
 
 verdict-yes = Да
 verdict-no = Нет
-verdict-elsewhere = Не сюда, сдайте в другом месте
+verdict-elsewhere = Не сюда, для этого есть другое место
 verdict-unlisted = Нет в списке: спросите
 verdict-undecided = Ещё не решено: спросите
 verdict-closed = Нет: этого нет в списке
