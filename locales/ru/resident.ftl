@@ -15,7 +15,7 @@ privacy = То, что вы ищете, остаётся в этом телеф�
 ## Поиск
 
 search-label = От чего вы хотите избавиться?
-search-placeholder = Например: коробка от пиццы
+search-placeholder = Пример: коробка от пиццы
 search-count =
     { $count ->
         [0] Ничего не найдено
