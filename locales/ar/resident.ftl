@@ -48,7 +48,7 @@ questions-left =
 
 verdict-yes = نعم
 verdict-no = لا
-verdict-elsewhere = ليس هنا، خذه إلى مكان آخر
+verdict-elsewhere = ليس هنا، له مكان آخر
 verdict-unlisted = ليس في القائمة: اسأل
 verdict-undecided = لم يتقرر بعد: اسأل
 verdict-closed = لا: ليس في القائمة
@@ -77,7 +77,7 @@ site-more =
     }
 site-locate = ابحث عن أقرب مكان
 site-no-position = لم يحدد هذا الهاتف مكانه.
-site-booking = احجز موعدًا قبل أن تذهب.
+site-booking = احجز موعدًا أولًا.
 site-proof = أحضر إثباتًا بأنك تسكن هنا.
 site-permit = تحتاج إلى تصريح.
 site-voucher = تحتاج إلى قسيمة.

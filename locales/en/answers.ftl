@@ -5,7 +5,7 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Local rules and the staff at the place decide.
-caution-battery-lithium = Lithium batteries can start a fire. Never put them, or things that hold them, in any cart or bin. Cover the metal ends of loose batteries with tape, or put each one in its own bag. Do not crush or open them. { caution-local }
+caution-battery-lithium = Lithium batteries can start a fire. Never put them, or things that hold them, in any cart or bin. Tape the metal ends of loose batteries, or put each in its own bag. Do not crush or open them. { caution-local }
 caution-battery-household = Batteries can leak or start a fire. Never put them in any cart or bin. Cover the ends with tape and keep them apart from each other. { caution-local }
 caution-battery-lead-acid = This battery holds acid that burns and lead that poisons. Keep it upright and do not open it. Never put it in any cart or bin. { caution-local }
 caution-sharps = Needles and lancets can hurt and infect the people who sort. Never put them loose in any cart or bin. Drop them at once into a strong container that cannot be pierced, with a tight lid. Never reach into a cart for one. { caution-local }
@@ -72,15 +72,15 @@ prep-clean-and-usable = Only if it is clean and can still be used.
 
 reason-sells = Mills buy it and make new things from it.
 reason-composts = It turns into compost.
-reason-no-buyer = Nobody buys this material here, so it cannot be recycled.
+reason-no-buyer = No one here buys what it is made of, so it cannot be recycled.
 reason-too-small = It is so small that it falls through the sorting machines.
 reason-too-large = It is too large for the cart or the machines.
 reason-tangles = It winds around the machines and stops them.
-reason-wraps-screens = Thin plastic wraps around the sorting screens and stops the plant.
+reason-wraps-screens = Thin plastic wraps around the screens that sort and stops the plant.
 reason-bagged-unseen = Nobody can see into a closed bag, so it is thrown away unopened.
 reason-soiled = Food and grease spoil the material.
 reason-contents-spoil = What is left in it would spoil everything around it.
-reason-mixed-materials = Its materials are stuck together and cannot be taken apart.
+reason-mixed-materials = Its parts are stuck together and cannot be pulled apart.
 reason-wrong-glass = This glass melts in another way than bottles and jars.
 reason-breaks-unsafe = It breaks and cuts the people who sort.
 reason-not-packaging = Only packaging is taken here.
@@ -90,10 +90,10 @@ reason-reusable = Somebody can still use it.
 reason-store-collects = Stores collect it.
 reason-contaminates-compost = It would spoil the compost.
 reason-not-named = The list does not name it.
-reason-not-listed = Nobody has decided yet. Asking is better than guessing.
+reason-not-listed = No one has decided yet. It is better to ask than to guess.
 reason-too-heavy = It is too heavy to lift.
 reason-number-is-not-shape = The number alone does not decide: the shape matters too.
-reason-black-unseen = Sorting machines cannot see black plastic.
+reason-black-unseen = The machines that sort cannot see black plastic.
 reason-burns = It can start a fire.
 reason-special-trip = It has its own pickup or its own place.
 reason-law = The law says so.

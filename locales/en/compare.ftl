@@ -22,13 +22,13 @@ compare-caution = The caution is now: { $hazard }.
 compare-caution-gone = The caution no longer applies: { $hazard }.
 # $reason is a sentence.
 compare-reason = The reason given: { $reason }
-compare-temporary = A temporary order decides this.
-compare-temporary-over = No temporary order decides this any more.
+compare-temporary = For now, this is under a temporary order.
+compare-temporary-over = This is no longer under a temporary order.
 
 ## When it is so. $conditions are facts such as "Resin mark: 3, 6 or 7 and Area: Fernlow"
 
 compare-when = When: { $conditions }.
-compare-when-many = Under too many conditions to be listed.
+compare-when-many = In too many cases to list here.
 # One alternative after another; the semicolon keeps them apart.
 compare-or = { $before }; or { $next }
 compare-any-but = any but { $values }

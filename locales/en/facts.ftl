@@ -29,7 +29,7 @@ ask-time-of-year = On which day of the year?
 
 fact-zone = Area
 ask-zone = Where do you live?
-    .hint = Rules differ from area to area.
+    .hint = Not all areas have the same rules.
 
 ## Dwelling
 

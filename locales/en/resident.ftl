@@ -45,7 +45,7 @@ questions-left =
 
 verdict-yes = Yes
 verdict-no = No
-verdict-elsewhere = Not here, take it elsewhere
+verdict-elsewhere = Not here, it goes elsewhere
 verdict-unlisted = Not on the list: ask
 verdict-undecided = Not decided yet: ask
 # The program says that anything it does not name is refused.
@@ -74,7 +74,7 @@ site-more =
     }
 site-locate = Find the nearest place
 site-no-position = This phone did not say where it is.
-site-booking = Book before you go.
+site-booking = Book ahead.
 site-proof = Bring proof that you live here.
 site-permit = You need a permit.
 site-voucher = You need a voucher.

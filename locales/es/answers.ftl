@@ -5,19 +5,19 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Deciden las reglas locales y el personal del lugar.
-caution-battery-lithium = Las baterías de litio pueden incendiarse. Nunca las ponga en un bote, ni los aparatos que las llevan. Cubra sus puntas con cinta o ponga cada una en su bolsa. No las aplaste ni abra. { caution-local }
-caution-battery-household = Las pilas pueden derramarse o causar un incendio. Nunca las ponga en ningún bote. Cubra las puntas con cinta y guárdelas separadas. { caution-local }
-caution-battery-lead-acid = Esta batería tiene ácido que quema y plomo que envenena. Manténgala de pie y no la abra. Nunca la ponga en ningún bote. { caution-local }
-caution-sharps = Las agujas y lancetas pueden herir e infectar a quienes clasifican. Nunca las ponga sueltas en ningún bote. Échelas enseguida en un recipiente fuerte que no se pueda perforar, con tapa firme. Nunca meta la mano en un bote para sacar una. { caution-local }
+caution-battery-lithium = Las baterías de litio pueden incendiarse. Nunca las ponga en ningún contenedor ni cubo, ni los aparatos que las llevan. Cubra con cinta las puntas de metal de las sueltas o ponga cada una en su bolsa. No las aplaste ni abra. { caution-local }
+caution-battery-household = Las pilas pueden derramarse o causar un incendio. Nunca las ponga en ningún contenedor ni cubo. Cubra las puntas con cinta y guárdelas separadas. { caution-local }
+caution-battery-lead-acid = Esta batería tiene ácido que quema y plomo que envenena. Manténgala de pie y no la abra. Nunca la ponga en ningún contenedor ni cubo. { caution-local }
+caution-sharps = Las agujas y lancetas pueden herir e infectar a quienes clasifican. Nunca las ponga sueltas en ningún contenedor ni cubo. Échelas enseguida en un recipiente fuerte que no se pueda perforar, con tapa firme. Nunca meta la mano en un contenedor para sacar una. { caution-local }
 caution-medicine = Guarde los medicamentos lejos de niños y mascotas. Antes que nada, llévelos a un lugar que los reciba. No los eche al inodoro, salvo que la etiqueta lo diga. { caution-local }
-caution-pressurised = Puede reventar si se aplasta, se perfora o se calienta, aunque parezca vacío. Nunca lo ponga en ningún bote. { caution-local }
-caution-flammable = Se incendia con facilidad. Manténgalo cerrado, lejos del calor y las chispas. Nunca lo ponga en ningún bote ni lo derrame. { caution-local }
-caution-toxic = Es venenoso. Déjelo en su propio envase con la etiqueta. Nunca lo ponga en ningún bote, no lo derrame ni lo mezcle con nada. { caution-local }
-caution-corrosive = Quema la piel y los ojos. Manténgalo de pie en su propio envase. Nunca lo ponga en ningún bote ni lo mezcle con nada. { caution-local }
-caution-mercury = Contiene mercurio, que envenena. No lo rompa. Nunca lo ponga en ningún bote. Si se rompe, aleje a las personas y ventile el cuarto. { caution-local }
-caution-oil = Contamina el agua. Guárdelo en un envase cerrado. Nunca lo derrame, no lo ponga en ningún bote ni lo mezcle con nada. { caution-local }
+caution-pressurised = Puede reventar si se aplasta, se perfora o se calienta, aunque parezca vacío. Nunca lo ponga en ningún contenedor ni cubo. { caution-local }
+caution-flammable = Se incendia con facilidad. Manténgalo cerrado, lejos del calor y las chispas. Nunca lo ponga en ningún contenedor ni cubo ni lo derrame. { caution-local }
+caution-toxic = Es venenoso. Déjelo en su propio envase con la etiqueta. Nunca lo ponga en ningún contenedor ni cubo, no lo derrame ni lo mezcle con nada. { caution-local }
+caution-corrosive = Quema la piel y los ojos. Manténgalo de pie en su propio envase. Nunca lo ponga en ningún contenedor ni cubo ni lo mezcle con nada. { caution-local }
+caution-mercury = Contiene mercurio, que envenena. No lo rompa. Nunca lo ponga en ningún contenedor ni cubo. Si se rompe, aleje a las personas y ventile el cuarto. { caution-local }
+caution-oil = Contamina el agua. Guárdelo en un envase cerrado. Nunca lo derrame, no lo ponga en ningún contenedor ni cubo ni lo mezcle con nada. { caution-local }
 caution-explosive = No lo toque ni lo mueva. Aleje a las personas y llame a la autoridad que se indica aquí. Si hay peligro, llame al número de emergencias. { caution-local }
-caution-radioactive = No lo abra ni lo rompa. Nunca lo ponga en ningún bote. Llame a la autoridad que se indica aquí y pregunte qué hacer. { caution-local }
+caution-radioactive = No lo abra ni lo rompa. Nunca lo ponga en ningún contenedor ni cubo. Llame a la autoridad que se indica aquí y pregunte qué hacer. { caution-local }
 
 ## Standard preparation steps
 
@@ -74,7 +74,7 @@ reason-sells = Hay fábricas que lo compran y hacen cosas nuevas con él.
 reason-composts = Se convierte en composta.
 reason-no-buyer = Aquí nadie compra este material, así que no se puede reciclar.
 reason-too-small = Es tan pequeño que se cae entre las máquinas que clasifican.
-reason-too-large = Es demasiado grande para el bote o las máquinas.
+reason-too-large = Es demasiado grande para el contenedor o las máquinas.
 reason-tangles = Se enreda en las máquinas y las detiene.
 reason-wraps-screens = El plástico delgado se enrolla en las máquinas y detiene la planta.
 reason-bagged-unseen = Nadie ve lo que hay en una bolsa cerrada, así que se tira sin abrir.
@@ -84,7 +84,7 @@ reason-mixed-materials = Sus materiales están pegados y no se pueden separar.
 reason-wrong-glass = Este vidrio se funde de otra manera que las botellas y frascos.
 reason-breaks-unsafe = Se rompe y corta a quienes clasifican.
 reason-not-packaging = Aquí solo se reciben envases.
-reason-hazard = Es peligroso en el bote, en el camión y en la planta.
+reason-hazard = Es peligroso en el contenedor, en el camión y en la planta.
 reason-handled-apart = Se maneja aparte de lo demás.
 reason-reusable = A alguien todavía le sirve.
 reason-store-collects = Las tiendas lo reciben.

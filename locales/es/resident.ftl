@@ -40,7 +40,7 @@ questions-left =
 
 verdict-yes = Sí
 verdict-no = No
-verdict-elsewhere = Aquí no, llévelo a otro lugar
+verdict-elsewhere = Aquí no, va a otro lugar
 verdict-unlisted = No está en la lista: pregunte
 verdict-undecided = Aún no está decidido: pregunte
 verdict-closed = No: no está en la lista
@@ -51,7 +51,7 @@ also-title = También lo reciben en
 temporary-order = Ahora rige una norma temporal. Puede cambiar pronto.
 assumed-title = Como usted no lo sabía, usamos la respuesta más prudente:
 assumed-line = { $fact }: { $value }
-ask-contact = Pregunte a { $name }:
+ask-contact = ¿Preguntas? { $name }:
 decided-title = Qué regla lo decidió
 decided-rule = Regla:
 decided-acknowledged = Una persona con nombre y cargo aprobó esta excepción a una regla de seguridad.
@@ -65,7 +65,7 @@ site-more =
     }
 site-locate = Buscar el lugar más cercano
 site-no-position = Este teléfono no indicó dónde está.
-site-booking = Haga una cita antes de ir.
+site-booking = Haga una cita antes.
 site-proof = Lleve un comprobante de que vive aquí.
 site-permit = Se necesita un permiso.
 site-voucher = Se necesita un vale.

@@ -4,7 +4,7 @@
 sheet-heading-yes = Sí
 sheet-heading-no = No
 sheet-heading-elsewhere = Llévelo a otro lugar
-sheet-heading-caution = Nunca en ningún carrito ni bote
+sheet-heading-caution = Nunca en ningún contenedor ni cubo
 sheet-scan = ¿No está aquí? Escanee y pregunte a la guía.
 sheet-contact = ¿Preguntas? { $name }, { $phone }
 sheet-line-when = { $item } ({ $condition })

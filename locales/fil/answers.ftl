@@ -4,12 +4,12 @@
 ## Mga babala, isa sa bawat panganib. Sinasabi nila ang totoo kahit saan; ang lokal na patakaran ang
 ## nasusunod.
 
-caution-local = Ang lokal na patakaran at ang mga kawani roon ang magpapasya.
-caution-battery-lithium = Puwedeng magsimula ng sunog ang lithium na baterya. Huwag na huwag ilagay ito, o ang gamit na mayroon nito, sa anumang cart o bin. Takpan ng tape ang mga dulong metal, o ilagay ang bawat isa sa sariling supot. Huwag durugin o buksan. { caution-local }
+caution-local = Lokal na patakaran at mga kawani roon ang masusunod.
+caution-battery-lithium = Puwedeng magliyab ang lithium na baterya. Huwag na huwag ilagay ito, o ang gamit na mayroon nito, sa anumang cart o bin. Takpan ng tape ang dulong metal ng mga baterya, o ilagay ang bawat isa sa sariling supot. Huwag durugin o buksan. { caution-local }
 caution-battery-household = Puwedeng tumagas o magsimula ng sunog ang baterya. Huwag na huwag ilagay sa anumang cart o bin. Takpan ng tape ang mga dulo at paghiwa-hiwalayin. { caution-local }
 caution-battery-lead-acid = May asidong nakasusunog at tinggang nakalalason ang bateryang ito. Panatilihing nakatayo at huwag buksan. Huwag na huwag ilagay sa anumang cart o bin. { caution-local }
-caution-sharps = Puwedeng makasugat at makahawa ang karayom at lanseta sa mga nagbubukod. Huwag na huwag ihulog nang basta sa anumang cart o bin. Ilagay agad sa matibay na lalagyang hindi natutusok at mahigpit ang takip. Huwag dukutin ito sa cart. { caution-local }
-caution-medicine = Ilayo ang gamot sa mga bata at alagang hayop. Pinakamabuti ay isauli ito sa tumatanggap ng gamot. Huwag i-flush maliban kung sinabi sa etiketa. { caution-local }
+caution-sharps = Puwedeng makasugat at makahawa ang karayom at lanseta sa mga nagbubukod. Huwag na huwag ihulog nang basta sa anumang cart o bin. Ilagay agad sa matibay na lalagyang hindi natutusok at mahigpit ang takip. Huwag na huwag itong dukutin sa cart. { caution-local }
+caution-medicine = Ilayo ang gamot sa mga bata at alagang hayop. Una sa lahat, isauli ito sa tumatanggap ng gamot. Huwag i-flush maliban kung sinabi sa etiketa. { caution-local }
 caution-pressurised = Puwedeng sumabog kapag nadurog, natusok o nainitan, kahit mukhang ubos na. Huwag na huwag ilagay sa anumang cart o bin. { caution-local }
 caution-flammable = Madaling magliyab. Panatilihing sarado, malayo sa init at apoy. Huwag na huwag ilagay sa anumang cart o bin at huwag ibuhos kahit saan. { caution-local }
 caution-toxic = Nakalalason. Itago sa sariling lalagyan na may etiketa. Huwag na huwag ilagay sa anumang cart o bin, huwag ibuhos, huwag ihalo sa iba. { caution-local }

@@ -40,7 +40,7 @@ questions-left =
 
 verdict-yes = Oo
 verdict-no = Hindi
-verdict-elsewhere = Hindi rito, dalhin sa iba
+verdict-elsewhere = Hindi rito, sa iba ito
 verdict-unlisted = Wala sa listahan: itanong
 verdict-undecided = Hindi pa napagpasyahan: itanong
 verdict-closed = Hindi: wala ito sa listahan
@@ -65,7 +65,7 @@ site-more =
     }
 site-locate = Hanapin ang pinakamalapit
 site-no-position = Hindi sinabi ng telepono kung nasaan ito.
-site-booking = Magpareserba bago pumunta.
+site-booking = Magpareserba muna.
 site-proof = Magdala ng patunay na dito kayo nakatira.
 site-permit = Kailangan ng permit.
 site-voucher = Kailangan ng voucher.

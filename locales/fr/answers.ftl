@@ -7,7 +7,7 @@
 ## rules; local procedure comes from the program, approved by a named person.
 
 caution-local = Les règles locales et le personnel sur place décident.
-caution-battery-lithium = Les batteries au lithium peuvent mettre le feu. Ne les mettez jamais, ni les objets qui en contiennent, dans un bac ou une poubelle. Couvrez de ruban adhésif les bouts de métal des batteries seules, ou mettez chacune dans son sac. Ne les écrasez pas, ne les ouvrez pas. { caution-local }
+caution-battery-lithium = Les batteries au lithium peuvent mettre le feu. Ne les mettez jamais, ni les objets qui en contiennent, dans un bac ou une poubelle. Couvrez de ruban les bouts de métal des batteries seules, ou mettez chacune dans son sac. Ne les écrasez pas, ne les ouvrez pas. { caution-local }
 caution-battery-household = Les piles peuvent couler ou mettre le feu. Ne les mettez jamais dans un bac ou une poubelle. Couvrez les bouts de ruban adhésif et gardez-les séparées. { caution-local }
 caution-battery-lead-acid = Cette batterie contient de l’acide qui brûle et du plomb, un poison. Gardez-la debout et ne l’ouvrez pas. Ne la mettez jamais dans un bac ou une poubelle. { caution-local }
 caution-sharps = Les aiguilles et lancettes peuvent blesser et infecter les gens qui trient. Ne les mettez jamais en vrac dans un bac ou une poubelle. Jetez-les tout de suite dans un contenant solide qui ne se perce pas, bien fermé. N’en cherchez jamais une à la main dans un bac. { caution-local }

@@ -42,7 +42,7 @@ questions-left =
 
 verdict-yes = Oui
 verdict-no = Non
-verdict-elsewhere = Pas ici, à apporter ailleurs
+verdict-elsewhere = Pas ici, cela va ailleurs
 verdict-unlisted = Pas sur la liste : demandez
 verdict-undecided = Pas encore décidé : demandez
 verdict-closed = Non : pas sur la liste
@@ -53,7 +53,7 @@ also-title = Accepté aussi à
 temporary-order = Une règle temporaire est en vigueur. Elle peut changer bientôt.
 assumed-title = Vous ne saviez pas, alors nous avons pris la réponse prudente :
 assumed-line = { $fact } : { $value }
-ask-contact = Demandez à { $name } :
+ask-contact = Questions ? { $name } :
 decided-title = Quelle règle a décidé
 decided-rule = Règle :
 decided-acknowledged = Une personne nommée a approuvé cette exception à une règle de sécurité.
@@ -68,7 +68,7 @@ site-more =
     }
 site-locate = Trouver le lieu le plus proche
 site-no-position = Ce téléphone n’a pas dit où il est.
-site-booking = Réservez avant d’y aller.
+site-booking = Réservez d’avance.
 site-proof = Apportez une preuve que vous habitez ici.
 site-permit = Il vous faut un permis.
 site-voucher = Il vous faut un bon.

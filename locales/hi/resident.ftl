@@ -40,7 +40,7 @@ questions-left =
 
 verdict-yes = हाँ
 verdict-no = नहीं
-verdict-elsewhere = यहाँ नहीं, दूसरी जगह ले जाएँ
+verdict-elsewhere = यहाँ नहीं, इसकी जगह दूसरी है
 verdict-unlisted = सूची में नहीं: पूछें
 verdict-undecided = अभी तय नहीं: पूछें
 verdict-closed = नहीं: यह सूची में नहीं है
@@ -65,7 +65,7 @@ site-more =
     }
 site-locate = सबसे पास की जगह खोजें
 site-no-position = फ़ोन ने नहीं बताया कि वह कहाँ है।
-site-booking = जाने से पहले समय लें।
+site-booking = पहले से समय लें।
 site-proof = सबूत लाएँ कि आप यहाँ रहते हैं।
 site-permit = परमिट चाहिए।
 site-voucher = वाउचर चाहिए।

@@ -77,7 +77,7 @@ unit-lb =
     }
 unit-piece =
     { $n ->
-       *[other] { $value } moso
+       *[other] { $value } grenn
     }
 measure-both = { $first } ({ $second })
 measure-stated = { $measure } (yo ekri { $stated })

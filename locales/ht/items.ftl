@@ -5,7 +5,7 @@
 ## plastic-packaging
 
 item-water-bottle = Boutèy dlo oswa soda
-    .also = boutèy plastik | boutèy ji | boutèy kola | boutèy | bouteille plastique | boutèy PET
+    .also = boutèy plastik | boutèy ji | boutèy bwason gaze | boutèy | bouteille plastique | boutèy PET
 item-milk-jug = Galon lèt plastik
     .also = boutèy lèt | galon lèt | bidon lèt | veso lèt | lèt
 item-detergent-bottle = Boutèy likid lesiv
@@ -516,7 +516,7 @@ item-button-battery = Pil bouton oswa pyès
 item-power-bank = Chajè pòtatif
     .also = power bank | pawè bank | batri sipò | batri pòch
 item-earbuds = Ekoutè san fil
-    .also = ekoutè bloutout | kas san fil | mont entelijan | ti ekoutè
+    .also = ekoutè san kòd | kas san fil | mont entelijan | ti ekoutè
 item-electric-toothbrush = Bwòs dan elektrik
     .also = razwa elektrik | machin bab | tondèz bab | bwòs dan ak pil
 item-musical-card = Kat ki chante

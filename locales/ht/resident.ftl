@@ -38,7 +38,7 @@ questions-left =
 
 verdict-yes = Wi
 verdict-no = Non
-verdict-elsewhere = Pa isit, pote l yon lòt kote
+verdict-elsewhere = Pa isit, li ale yon lòt kote
 verdict-unlisted = Pa nan lis la: mande
 verdict-undecided = Poko deside: mande
 verdict-closed = Non: li pa nan lis la
@@ -62,7 +62,7 @@ site-more =
     }
 site-locate = Jwenn kote ki pi pre a
 site-no-position = Telefòn sa a pa di ki kote li ye.
-site-booking = Pran randevou anvan ou ale.
+site-booking = Pran randevou davans.
 site-proof = Pote yon prèv ou rete isit la.
 site-permit = Ou bezwen yon pèmi.
 site-voucher = Ou bezwen yon bon.

@@ -1,7 +1,7 @@
 ## plastic-packaging
 
 item-water-bottle = 생수병이나 음료수병
-    .also = 페트병 | 생수병 | 음료수병 | 플라스틱병 | 콜라병 | 물병 | 탄산수병
+    .also = 페트병 | 생수병 | 음료수병 | 플라스틱병 | 탄산병 | 물병 | 탄산수병
 item-milk-jug = 플라스틱 우유통
     .also = 우유통 | 우유병 | 갤런 우유 | 큰 우유통 | 플라스틱 우유병
 item-detergent-bottle = 세탁 세제통
@@ -250,7 +250,7 @@ item-screen-protector = 휴대폰 강화 유리 필름
 item-food-can = 통조림 깡통
     .also = 통조림 | 깡통 | 참치캔 | 양철 깡통 | 햄 통조림 | 옥수수캔
 item-drink-can = 음료수 캔
-    .also = 캔 | 맥주캔 | 콜라캔 | 알루미늄 캔 | 탄산음료 캔
+    .also = 캔 | 맥주캔 | 탄산캔 | 알루미늄 캔 | 탄산음료 캔
 item-pet-food-can = 반려동물 통조림
     .also = 고양이캔 | 강아지캔 | 사료캔 | 습식 사료캔
 item-crown-cap = 금속 병뚜껑
@@ -512,7 +512,7 @@ item-button-battery = 단추형 건전지
 item-power-bank = 보조배터리
     .also = 휴대용 충전기 | 휴대폰 보조배터리 | 충전 배터리팩 | 외장 배터리
 item-earbuds = 무선 이어폰
-    .also = 블루투스 이어폰 | 스마트워치 | 무선 헤드폰 | 운동 밴드 시계
+    .also = 선 없는 이어폰 | 스마트워치 | 무선 헤드폰 | 운동 밴드 시계
 item-electric-toothbrush = 전동 칫솔
     .also = 전기면도기 | 이발기 | 충전식 칫솔 | 전동 면도기
 item-musical-card = 소리 나는 카드

@@ -38,7 +38,7 @@ questions-left =
 
 verdict-yes = 됩니다
 verdict-no = 안 됩니다
-verdict-elsewhere = 여기 말고 다른 곳으로
+verdict-elsewhere = 여기 말고 다른 곳에서 받습니다
 verdict-unlisted = 목록에 없음: 물어보세요
 verdict-undecided = 아직 안 정해짐: 물어보세요
 verdict-closed = 안 됩니다: 목록에 없음
@@ -62,7 +62,7 @@ site-more =
     }
 site-locate = 가장 가까운 곳 찾기
 site-no-position = 휴대폰이 위치를 알려 주지 않았습니다.
-site-booking = 가기 전에 예약하세요.
+site-booking = 먼저 예약하세요.
 site-proof = 거주 증명을 가져가세요.
 site-permit = 허가증이 필요합니다.
 site-voucher = 교환권이 필요합니다.

@@ -6,7 +6,7 @@
 
 ## rules; local procedure comes from the program, approved by a named person.
 
-caution-local = Valem as regras locais e a palavra dos funcionários do lugar.
+caution-local = As regras locais e a equipe do lugar decidem.
 caution-battery-lithium = Baterias de lítio podem causar incêndio. Nunca as ponha, nem os objetos que as contêm, em contêiner ou lixeira. Cubra com fita as pontas de metal das baterias soltas, ou ponha cada uma em seu próprio saco. Não amasse nem abra. { caution-local }
 caution-battery-household = Pilhas podem vazar ou causar incêndio. Nunca as ponha em contêiner ou lixeira. Cubra as pontas com fita e guarde-as separadas. { caution-local }
 caution-battery-lead-acid = Esta bateria tem ácido, que queima, e chumbo, que envenena. Deixe-a em pé e não a abra. Nunca a ponha em contêiner ou lixeira. { caution-local }

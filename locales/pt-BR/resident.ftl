@@ -42,7 +42,7 @@ questions-left =
 
 verdict-yes = Sim
 verdict-no = Não
-verdict-elsewhere = Aqui não, leve a outro lugar
+verdict-elsewhere = Aqui não, vai para outro lugar
 verdict-unlisted = Não está na lista: pergunte
 verdict-undecided = Ainda não decidido: pergunte
 verdict-closed = Não: não está na lista
@@ -53,7 +53,7 @@ also-title = Também aceito em
 temporary-order = Vale uma regra temporária agora. Pode mudar logo.
 assumed-title = Você não sabia, então usamos a resposta mais segura:
 assumed-line = { $fact }: { $value }
-ask-contact = Pergunte a { $name }:
+ask-contact = Dúvidas? { $name }:
 decided-title = Que regra decidiu
 decided-rule = Regra:
 decided-acknowledged = Uma pessoa identificada aprovou esta exceção a uma regra de segurança.
@@ -68,7 +68,7 @@ site-more =
     }
 site-locate = Achar o lugar mais perto
 site-no-position = Este celular não disse onde está.
-site-booking = Marque hora antes de ir.
+site-booking = Marque hora antes.
 site-proof = Leve um comprovante de que mora aqui.
 site-permit = Você precisa de uma licença.
 site-voucher = Você precisa de um vale.

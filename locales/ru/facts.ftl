@@ -3,11 +3,11 @@
 
 ## Границы меры или дат как варианты ответа
 
-range-at-least = не меньше { $value }
-range-over = больше { $value }
-range-at-most = не больше { $value }
-range-under = меньше { $value }
-range-between = от { $low } до { $high }
+range-at-least = { $value } или больше
+range-over = больше чем { $value }
+range-at-most = { $value } или меньше
+range-under = меньше чем { $value }
+range-between = { $low } – { $high }
 range-any = любое
 
 ## Свойство и его значение, вещь и её часть

@@ -15,7 +15,7 @@ privacy = То, что вы ищете, остаётся в этом телеф�
 ## Поиск
 
 search-label = От чего вы хотите избавиться?
-search-placeholder = Например: коробка от пиццы
+search-placeholder = Пример: коробка от пиццы
 search-count =
     { $count ->
         [0] Ничего не найдено
@@ -44,7 +44,7 @@ questions-left =
 
 verdict-yes = Да
 verdict-no = Нет
-verdict-elsewhere = Не сюда, сдайте в другом месте
+verdict-elsewhere = Не сюда, для этого есть другое место
 verdict-unlisted = Нет в списке: спросите
 verdict-undecided = Ещё не решено: спросите
 verdict-closed = Нет: этого нет в списке
@@ -55,7 +55,7 @@ also-title = Принимают также
 temporary-order = Сейчас действует временное правило. Скоро оно может измениться.
 assumed-title = Вы не знали, поэтому мы взяли осторожный ответ:
 assumed-line = { $fact }: { $value }
-ask-contact = Спросите: { $name }
+ask-contact = Вопросы? { $name }:
 decided-title = Какое правило решило
 decided-rule = Правило:
 decided-acknowledged = Это исключение из правила безопасности утвердил названный человек.

@@ -9,14 +9,14 @@ caution-local = Quy định địa phương và nhân viên tại chỗ quyết 
 caution-battery-lithium = Pin lithium có thể gây cháy. Không bao giờ bỏ pin hay đồ có pin vào bất kỳ thùng nào. Lấy băng keo dán đầu kim loại của pin rời, hoặc bỏ từng cục vào túi riêng. Đừng đập hay tháo pin. { caution-local }
 caution-battery-household = Pin có thể chảy nước hoặc gây cháy. Không bao giờ bỏ vào bất kỳ thùng nào. Lấy băng keo dán hai đầu và để pin cách nhau. { caution-local }
 caution-battery-lead-acid = Bình này có axit gây phỏng và chì độc. Để đứng, đừng mở. Không bao giờ bỏ vào bất kỳ thùng nào. { caution-local }
-caution-sharps = Kim có thể đâm và lây bệnh cho người phân loại. Không bao giờ bỏ kim rời vào bất kỳ thùng nào. Dùng xong bỏ ngay vào hộp cứng không đâm thủng được, đậy chặt nắp. Đừng thò tay vào thùng để lấy kim. { caution-local }
+caution-sharps = Kim có thể đâm và lây bệnh cho người phân loại. Không bao giờ bỏ kim rời vào bất kỳ thùng nào. Dùng xong bỏ ngay vào hộp cứng không đâm thủng được, đậy chặt nắp. Không bao giờ thò tay vào thùng để lấy kim. { caution-local }
 caution-medicine = Để thuốc xa trẻ em và thú nuôi. Trước hết hãy mang đến nơi nhận lại thuốc. Đừng xả bồn cầu trừ khi nhãn ghi vậy. { caution-local }
 caution-pressurised = Có thể nổ khi bị ép, đâm thủng hoặc nóng, dù có vẻ đã hết. Không bao giờ bỏ vào bất kỳ thùng nào. { caution-local }
-caution-flammable = Dễ bắt lửa. Đậy kín, để xa chỗ nóng và tia lửa. Không bao giờ bỏ vào bất kỳ thùng nào, không đổ đi. { caution-local }
+caution-flammable = Dễ bắt lửa. Đậy kín, để xa chỗ nóng và tia lửa. Không bao giờ bỏ vào bất kỳ thùng nào, không bao giờ đổ đi. { caution-local }
 caution-toxic = Có độc. Để trong bình gốc còn nhãn. Không bao giờ bỏ vào bất kỳ thùng nào, không đổ đi, không pha với gì khác. { caution-local }
 caution-corrosive = Gây phỏng da và mắt. Để đứng trong bình gốc. Không bao giờ bỏ vào bất kỳ thùng nào, không pha với gì khác. { caution-local }
 caution-mercury = Có thủy ngân rất độc. Đừng làm vỡ. Không bao giờ bỏ vào bất kỳ thùng nào. Nếu vỡ, đưa mọi người ra xa và mở cửa cho thoáng. { caution-local }
-caution-oil = Làm bẩn nguồn nước. Để trong bình đậy kín. Không đổ đi, không bao giờ bỏ vào bất kỳ thùng nào, không pha với gì khác. { caution-local }
+caution-oil = Làm bẩn nguồn nước. Để trong bình đậy kín. Không bao giờ đổ đi, không bao giờ bỏ vào bất kỳ thùng nào, không pha với gì khác. { caution-local }
 caution-explosive = Đừng đụng vào, đừng di chuyển. Giữ mọi người ở xa và gọi cơ quan ghi ở đây. Khi nguy hiểm, gọi số khẩn cấp. { caution-local }
 caution-radioactive = Đừng mở, đừng làm vỡ. Không bao giờ bỏ vào bất kỳ thùng nào. Gọi cơ quan ghi ở đây để hỏi phải làm gì. { caution-local }
 

@@ -38,7 +38,7 @@ questions-left =
 
 verdict-yes = Được
 verdict-no = Không
-verdict-elsewhere = Không bỏ đây, mang nơi khác
+verdict-elsewhere = Không bỏ ở đây, có nơi khác nhận
 verdict-unlisted = Không có trong danh sách: hãy hỏi
 verdict-undecided = Chưa quyết định: hãy hỏi
 verdict-closed = Không: không có trong danh sách
@@ -62,7 +62,7 @@ site-more =
     }
 site-locate = Tìm nơi gần nhất
 site-no-position = Điện thoại không cho biết vị trí.
-site-booking = Xin lấy hẹn trước khi đến.
+site-booking = Xin hẹn trước.
 site-proof = Mang giấy chứng minh địa chỉ.
 site-permit = Cần giấy phép.
 site-voucher = Cần phiếu.

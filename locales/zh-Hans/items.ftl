@@ -1,7 +1,7 @@
 ## plastic-packaging
 
 item-water-bottle = 水瓶或汽水瓶
-    .also = 塑料瓶 | 矿泉水瓶 | 饮料瓶 | 可乐瓶 | 瓶子 | 纯净水瓶 | 胶樽
+    .also = 塑料瓶 | 矿泉水瓶 | 饮料瓶 | 碳酸饮料瓶 | 瓶子 | 纯净水瓶 | 胶樽
 item-milk-jug = 塑料牛奶桶
     .also = 牛奶瓶 | 大桶牛奶 | 加仑奶桶 | 鲜奶壶 | 牛奶壶 | 奶桶
 item-detergent-bottle = 洗衣液瓶
@@ -250,7 +250,7 @@ item-screen-protector = 玻璃手机膜
 item-food-can = 食品铁罐
     .also = 罐头 | 铁罐 | 罐头盒 | 铁罐头 | 午餐肉罐 | 汤罐头
 item-drink-can = 易拉罐
-    .also = 饮料罐 | 啤酒罐 | 可乐罐 | 铝罐 | 汽水罐
+    .also = 饮料罐 | 啤酒罐 | 碳酸饮料罐 | 铝罐 | 汽水罐
 item-pet-food-can = 宠物罐头
     .also = 猫罐头 | 狗罐头 | 猫粮罐 | 湿粮罐
 item-crown-cap = 金属瓶盖
@@ -512,7 +512,7 @@ item-button-battery = 纽扣电池
 item-power-bank = 充电宝
     .also = 移动电源 | 便携充电器 | 外接电池 | 手机充电宝
 item-earbuds = 无线耳机
-    .also = 蓝牙耳机 | 智能手表 | 运动手环 | 耳塞耳机
+    .also = 入耳式无线耳机 | 智能手表 | 运动手环 | 耳塞耳机
 item-electric-toothbrush = 电动牙刷
     .also = 电动剃须刀 | 电动刮胡刀 | 充电牙刷 | 理发器
 item-musical-card = 音乐贺卡
@@ -1021,8 +1021,8 @@ item-silicone-bakeware = 硅胶模、垫或盖
     .also = 硅胶模具 | 硅胶垫 | 硅胶盖 | 硅胶铲 | 烘焙垫
 item-reusable-plastic-bottle = 可重复用的塑料水杯
     .also = 塑料水杯 | 运动水壶 | 太空杯 | 儿童水壶 | 摇摇杯
-item-steel-wool = 钢丝球或百洁布
-    .also = 钢丝球 | 百洁布 | 洗碗布 | 钢丝绒 | 洗碗擦
+item-steel-wool = 钢丝球或洗锅布
+    .also = 钢丝球 | 擦锅布 | 洗碗布 | 钢丝绒 | 洗碗擦
 item-dish-rack = 碗架或晾衣架
     .also = 碗架 | 晾衣架 | 沥水架 | 熨衣板 | 碗碟架
 item-trash-can = 塑料垃圾桶

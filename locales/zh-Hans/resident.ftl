@@ -38,7 +38,7 @@ questions-left =
 
 verdict-yes = 可以
 verdict-no = 不可以
-verdict-elsewhere = 不放这里，送到别处
+verdict-elsewhere = 不放这里，另有去处
 verdict-unlisted = 清单上没有：请询问
 verdict-undecided = 还没有定：请询问
 verdict-closed = 不可以：清单上没有
@@ -62,7 +62,7 @@ site-more =
     }
 site-locate = 找最近的地点
 site-no-position = 手机没有给出位置。
-site-booking = 去之前请预约。
+site-booking = 请先预约。
 site-proof = 请带住址证明。
 site-permit = 需要许可证。
 site-voucher = 需要凭券。
