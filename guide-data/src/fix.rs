@@ -457,12 +457,20 @@ fn apply(program: &mut Program, fix: &Fix) -> Result<(), FixProblem> {
             there(some)
         }
         Fix::RemoveRule { rule } => {
-            let before = program.rules.len();
-            program.rules.retain(|r| r.id != *rule);
-            for other in &mut program.rules {
+            let (gone, left): (Vec<_>, Vec<_>) =
+                std::mem::take(&mut program.rules).into_iter().partition(|r| r.id == *rule);
+            program.rules = left;
+            // What went before it went before what it went before, and still does.
+            let below: Vec<&String> = gone.iter().flat_map(|r| &r.overrides).filter(|o| *o != rule).collect();
+            for other in program.rules.iter_mut().filter(|r| r.overrides.contains(rule)) {
                 other.overrides.retain(|o| o != rule);
+                for further in &below {
+                    if **further != other.id && !other.overrides.contains(further) {
+                        other.overrides.push((*further).clone());
+                    }
+                }
             }
-            there(program.rules.len() < before)
+            there(!gone.is_empty())
         }
         Fix::GoBefore { rule, over } => {
             if over.iter().any(|o| program.rule(o).is_none()) {

@@ -288,6 +288,13 @@ proptest! {
     }
 }
 
+/// A rule that never applies can still be why another is strong: going before an exception makes it one. Taking the rule
+/// away would weaken the other, and is not offered where two rules would then disagree.
+#[test]
+fn a_rule_that_makes_another_strong_is_not_taken_away() {
+    every_fix_mends(14_099_699_028_228_639_756);
+}
+
 /// The same for programs that are always the same, and enough of them that every kind of fix is met.
 #[test]
 fn every_kind_of_fix_is_offered_somewhere() {

@@ -17,10 +17,10 @@ pub(super) fn look(subject: &Subject<'_>, found: &mut Vec<Finding>) {
             let finding =
                 Finding::new(Severity::Warning, "rule-never-applies", Place::of("rule", &rule.id, ""))
                     .rules(std::slice::from_ref(&rule.id));
-            // What decides nothing can go without changing an answer, unless another rule beats a
-            // third one only by way of it.
+            // What decides nothing can go without changing an answer, unless another rule goes before it:
+            // that may be how the other beats a third one, or why it is as strong as it is.
             let remove = [Fix::RemoveRule { rule: rule.id.clone() }];
-            let loose = rule.overrides.is_empty() || !beaten.contains(rule.id.as_str());
+            let loose = !beaten.contains(rule.id.as_str());
             found.push(if loose { finding.fixes(remove) } else { finding.tries(remove) });
         }
     }
