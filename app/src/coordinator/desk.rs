@@ -125,6 +125,8 @@ pub(crate) struct Desk {
     pub(crate) catalog: StoredValue<Arc<Catalog>>,
     /// The guide the program compiles to, and its findings.
     pub(crate) checked: RwSignal<Arc<Checked>>,
+    /// The program that was checked.
+    checked_program: StoredValue<Arc<Program>>,
     /// What changed since the baseline.
     pub(crate) changes: RwSignal<Arc<Vec<Change>>>,
     /// The screens' words; the catalog's names and the draft's texts among them.
@@ -168,9 +170,10 @@ impl Desk {
         let settings = browser::Settings::default();
         Self {
             program: RwSignal::new(program.clone()),
-            baseline: RwSignal::new(program),
+            baseline: RwSignal::new(program.clone()),
             catalog: StoredValue::new(catalog),
             checked: RwSignal::new(checked),
+            checked_program: StoredValue::new(program),
             changes: RwSignal::new(Arc::default()),
             words: RwSignal::new(words.clone()),
             tab: RwSignal::new(Tab::Files),
@@ -300,6 +303,7 @@ impl Desk {
         let words = Arc::new(words.over(program_texts(&program, &language), names, &guide));
         let untried = Trial::is_needed(&checked.findings).then(|| checked.clone());
         self.checked.set(Arc::new(checked));
+        self.checked_program.set_value(program.clone());
         if let Some(timer) = self.check_timer.try_update_value(Option::take).flatten() {
             timer.clear();
         }
@@ -315,6 +319,15 @@ impl Desk {
             self.words.set(words.clone());
             resident.show_words(words);
         }
+    }
+
+    /// What the program as it stands compiles to; an edit that waits to be checked is checked now.
+    pub(crate) fn checked_now(self) -> Arc<Checked> {
+        let program = self.program.get_untracked();
+        if !self.checked_program.with_value(|checked| Arc::ptr_eq(checked, &program)) {
+            self.check_now();
+        }
+        self.checked.get_untracked()
     }
 
     /// Makes the program as it stands what later edits are compared with.

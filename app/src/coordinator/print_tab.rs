@@ -276,8 +276,7 @@ async fn job(
         date: browser::now().day,
         choices,
     };
-    let guide = guide_data::check(&program, &desk.catalog.get_value()).guide;
-    Ok(sheets::sheet(&guide, &program, &words, &wanted))
+    Ok(sheets::sheet(&desk.checked_now().guide, &program, &words, &wanted))
 }
 
 /// A language's pack for the draft, and its messages.

@@ -1,5 +1,8 @@
 //! The worker's side.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+
 use js_sys::{Array, Uint8Array};
 use print::{
     FontFile, FontSet, Output, PRESS_PROFILE, Press, PreviewArea, fonts_needed, make, make_fitting,
@@ -90,12 +93,24 @@ async fn answer(scope: &Scope, order: Order, profile: Option<Vec<u8>>) {
     let _ = scope.post_message(&Array::of3(&JsValue::from_str(&told), &press, &web));
 }
 
-/// The faces needed, fetched from the published folder; nothing when one does not arrive.
-async fn fonts(scope: &Scope, needed: Vec<FontFile>) -> Option<Result<FontSet, print::PrintError>> {
+thread_local! {
+    /// The faces of the last order, with the texts they have measured: the next order mostly needs the same.
+    static KEPT: RefCell<Option<(Vec<FontFile>, Rc<FontSet>)>> = const { RefCell::new(None) };
+}
+
+/// The faces needed, those of the last order or fetched from the published folder; nothing when one does not arrive.
+async fn fonts(scope: &Scope, needed: Vec<FontFile>) -> Option<Result<Rc<FontSet>, print::PrintError>> {
+    let kept = KEPT.with_borrow(|kept| {
+        let (files, fonts) = kept.as_ref()?;
+        (*files == needed).then(|| Rc::clone(fonts))
+    });
+    if let Some(kept) = kept {
+        return Some(Ok(kept));
+    }
     let fetch = js_sys::Reflect::get(scope, &"fetch".into()).ok()?;
     let fetch: js_sys::Function = fetch.dyn_into().ok()?;
     let mut set = FontSet::new();
-    for font in needed {
+    for font in &needed {
         let fetching = fetch.call1(scope, &JsValue::from_str(&format!("fonts/{}", font.file))).ok()?;
         let answer = JsFuture::from(js_sys::Promise::from(fetching)).await.ok()?;
         let response: web_sys::Response = answer.dyn_into().ok()?;
@@ -107,5 +122,7 @@ async fn fonts(scope: &Scope, needed: Vec<FontFile>) -> Option<Result<FontSet, p
             return Some(Err(problem));
         }
     }
+    let set = Rc::new(set);
+    KEPT.with_borrow_mut(|kept| *kept = Some((needed, Rc::clone(&set))));
     Some(Ok(set))
 }
