@@ -5,9 +5,15 @@
 //! processor slowed four times by DevTools; the network is DevTools' own "Slow 4G". Both depend on
 //! the machine they run on, so this prints and never fails for being slow.
 
-#![expect(clippy::print_stdout, reason = "the table is what it is for")]
+#![expect(
+    clippy::print_stdout,
+    clippy::indexing_slicing,
+    reason = "a table is what it is for; a report is JSON"
+)]
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use lidleaf_tests::{Browser, DESK, OrFail as _, PHONE, Server, fail};
 use serde_json::{Value, json};
@@ -53,8 +59,15 @@ const TYPE: &str = "
 
 const TYPED: &str = "clear plastic strawberry container";
 
-/// A row of the table: what, measured, limit, unit.
-type Row = (&'static str, f64, f64, &'static str);
+/// A row of the table: what, measured, limit, unit. A score is to reach its limit, all else to stay within it.
+type Row = (String, f64, f64, &'static str);
+
+/// The unit of scores, of which there are a hundred.
+const SCORE: &str = "of 100";
+
+fn row(what: &str, measured: f64, limit: f64, unit: &'static str) -> Row {
+    (what.to_owned(), measured, limit, unit)
+}
 
 fn main() {
     // `cargo bench` hands every benchmark its own flags, and `cargo test` asks for a list.
@@ -65,9 +78,18 @@ fn main() {
     let mut rows = timings(&folder);
     rows.extend(phone(&folder));
     rows.extend(desk(&folder));
+    match std::env::var_os("LIDLEAF_LIGHTHOUSE") {
+        Some(command) => rows.extend(lighthouse(&folder, Path::new(&command))),
+        None => println!("Lighthouse is not installed: `cargo xtask bench --phone` does that"),
+    }
     println!("{:<64} {:>10} {:>10}", "measured in a browser", "median", "limit");
     for (what, measured, limit, unit) in rows {
-        let verdict = if measured > limit { "  over" } else { "" };
+        let verdict = match unit {
+            SCORE if measured < limit => "  under",
+            SCORE => "",
+            _ if measured > limit => "  over",
+            _ => "",
+        };
         // What has no limit is there to be seen.
         let limit = if limit.is_finite() { format!("{limit:.0} {unit}") } else { String::new() };
         let measured = format!("{measured:.1} {unit}");
@@ -108,10 +130,10 @@ fn timings(folder: &Path) -> Vec<Row> {
         line.and_then(|value| value.trim().parse::<f64>().ok()).or_fail(name)
     };
     vec![
-        ("compile a program of 500 items x 80 rules x 4 zones", of("compile"), 150.0, "ms"),
-        ("compile and check it in full", of("check"), 300.0, "ms"),
-        ("search, a keystroke over 500 items x 2 languages", of("keystroke"), 2.0, "ms"),
-        ("search, the slowest keystroke", of("slowest-keystroke"), 2.0, "ms"),
+        row("compile a program of 500 items x 80 rules x 4 zones", of("compile"), 150.0, "ms"),
+        row("compile and check it in full", of("check"), 300.0, "ms"),
+        row("search, a keystroke over 500 items x 2 languages", of("keystroke"), 2.0, "ms"),
+        row("search, the slowest keystroke", of("slowest-keystroke"), 2.0, "ms"),
     ]
 }
 
@@ -161,11 +183,11 @@ fn phone(folder: &Path) -> Vec<Row> {
         browser.assert_calm();
     }
     vec![
-        ("first visit, slow 4G, 4x slower: largest contentful paint", median(paints), 1800.0, "ms"),
-        ("first visit, slow 4G, 4x slower: search box can be used", median(answers), f64::INFINITY, "ms"),
-        ("second start offline, 4x slower: search box can be used", median(starts), 600.0, "ms"),
-        ("4x slower: the slowest letter of a search to its results", median(keystrokes), 50.0, "ms"),
-        ("heap after ten searches, JavaScript and WebAssembly", median(heaps), 60.0, "MB"),
+        row("first visit, slow 4G, 4x slower: largest contentful paint", median(paints), 1800.0, "ms"),
+        row("first visit, slow 4G, 4x slower: search box can be used", median(answers), f64::INFINITY, "ms"),
+        row("second start offline, 4x slower: search box can be used", median(starts), 600.0, "ms"),
+        row("4x slower: the slowest letter of a search to its results", median(keystrokes), 50.0, "ms"),
+        row("heap after ten searches, JavaScript and WebAssembly", median(heaps), 60.0, "MB"),
     ]
 }
 
@@ -213,7 +235,50 @@ fn desk(folder: &Path) -> Vec<Row> {
     }
     browser.assert_calm();
     vec![
-        ("a lid in four languages, the worker warm: until it is shown", median(took), 1000.0, "ms"),
-        ("the longest that the page is busy meanwhile", median(longest), 50.0, "ms"),
+        row("a lid in four languages, the worker warm: until it is shown", median(took), 1000.0, "ms"),
+        row("the longest that the page is busy meanwhile", median(longest), 50.0, "ms"),
     ]
+}
+
+/// What Lighthouse says of the resident's pages on its phone, with its throttling: the least of three runs' scores
+/// would be its noise, so it is their median.
+fn lighthouse(folder: &Path, command: &Path) -> Vec<Row> {
+    const RUNS: usize = 3;
+    const LEAST: f64 = 95.0;
+    let server = Server::of(folder);
+    let out = tempfile::tempdir().or_fail("making a folder");
+    let report = out.path().join("report.json");
+    let mut rows = Vec::new();
+    for (page, address) in [
+        ("search", ""),
+        ("an answer", "#/en/item/clamshell"),
+        ("a plain page", "pages/en/plastic-packaging.html"),
+    ] {
+        let mut scores: BTreeMap<String, Vec<f64>> = BTreeMap::new();
+        for _ in 0..RUNS {
+            let ran = Command::new("node")
+                .arg(command)
+                .arg(server.url(address))
+                .args([
+                    "--quiet",
+                    "--output=json",
+                    "--chrome-flags=--headless=new --no-sandbox --disable-gpu",
+                ])
+                .arg(format!("--output-path={}", report.display()))
+                .output()
+                .or_fail("starting Lighthouse");
+            if !ran.status.success() {
+                fail(&format!("Lighthouse stopped: {}", String::from_utf8_lossy(&ran.stderr)));
+            }
+            let text = std::fs::read(&report).or_fail("reading Lighthouse's report");
+            let told: Value = serde_json::from_slice(&text).or_fail("reading Lighthouse's report");
+            for (category, found) in told["categories"].as_object().or_fail("categories") {
+                scores.entry(category.clone()).or_default().push(number(&found["score"]) * 100.0);
+            }
+        }
+        rows.extend(scores.into_iter().map(|(category, scores)| {
+            row(&format!("Lighthouse, {page}: {category}"), median(scores), LEAST, SCORE)
+        }));
+    }
+    rows
 }

@@ -80,6 +80,10 @@ fn phone(place: &Place) -> Outcome<()> {
     say::step("measuring in a browser (a minute or two)");
     let mut cargo = place.cargo();
     cargo.args(["bench", "--package", "lidleaf-tests", "--bench", "phone"]);
+    match tools::lighthouse(place) {
+        Ok(command) => drop(cargo.env("LIDLEAF_LIGHTHOUSE", command)),
+        Err(problem) => say::step(&format!("measuring without Lighthouse: {problem}")),
+    }
     process::run(cargo.env("LIDLEAF_BENCH", &folder).env("LIDLEAF_BIN", lidleaf))
 }
 

@@ -34,8 +34,30 @@ const TOOLS: &[Tool] = &[
     Tool { needs: "npm", package: "npm", why: "installs axe-core, which judges accessibility" },
 ];
 
-/// What npm installs, below `xtask/npm`; the browser tests read the path from `LIDLEAF_AXE`.
-const AXE: &str = "node_modules/axe-core/axe.min.js";
+/// A package that npm installs in a folder of its own.
+struct Npm {
+    folder: &'static str,
+    package: &'static str,
+    /// What is used of it.
+    file: &'static str,
+    why: &'static str,
+}
+
+/// The browser tests read its path from `LIDLEAF_AXE`.
+const AXE: Npm = Npm {
+    folder: "xtask/npm",
+    package: "axe-core",
+    file: "axe.min.js",
+    why: "axe-core judges the screens' accessibility",
+};
+
+/// The benchmarks read its path from `LIDLEAF_LIGHTHOUSE`; tests do without, for it is large.
+const LIGHTHOUSE: Npm = Npm {
+    folder: "xtask/lighthouse",
+    package: "lighthouse",
+    file: "cli/index.js",
+    why: "Lighthouse scores the resident's pages",
+};
 
 /// Installs what is missing, or names it with the command that does.
 pub(crate) fn ensure(place: &Place) -> Outcome<()> {
@@ -54,7 +76,7 @@ pub(crate) fn ensure(place: &Place) -> Outcome<()> {
             .next(format!("run `apt-get install --reinstall {}`", tool.package)));
         }
     }
-    ensure_npm(place)?;
+    AXE.ensure(place)?;
     ensure_python(place)
 }
 
@@ -106,7 +128,7 @@ fn ensure_python(place: &Place) -> Outcome<()> {
 
 /// The path of axe-core's script.
 pub(crate) fn axe(place: &Place) -> PathBuf {
-    npm_folder(place).join(AXE)
+    AXE.path(place)
 }
 
 fn not_installable(missing: &[&Tool], packages: &[&str]) -> Problem {
@@ -124,30 +146,46 @@ fn is_there(needs: &str) -> bool {
     if needs.starts_with('/') { Path::new(needs).is_file() } else { process::on_path(needs) }
 }
 
-fn npm_folder(place: &Place) -> PathBuf {
-    place.root().join("xtask/npm")
+/// Installs Lighthouse: the path of its command.
+pub(crate) fn lighthouse(place: &Place) -> Outcome<PathBuf> {
+    LIGHTHOUSE.ensure(place)?;
+    Ok(LIGHTHOUSE.path(place))
 }
 
-/// Installs exactly what the lock file names, unless the installed version is that already.
-fn ensure_npm(place: &Place) -> Outcome<()> {
-    let folder = npm_folder(place);
-    if axe(place).is_file() && locked_version(&folder)? == installed_version(&folder)? {
-        return Ok(());
+impl Npm {
+    fn folder(&self, place: &Place) -> PathBuf {
+        place.root().join(self.folder)
     }
-    say::step("npm ci in xtask/npm (axe-core judges the screens' accessibility)");
-    let mut npm = Command::new("npm");
-    npm.args(["ci", "--no-audit", "--no-fund", "--ignore-scripts"]).current_dir(&folder);
-    process::output(&mut npm).map(drop)
-}
 
-fn locked_version(folder: &Path) -> Outcome<serde_json::Value> {
-    let lock = json(&folder.join("package-lock.json"))?;
-    Ok(lock.pointer("/packages/node_modules~1axe-core/version").cloned().unwrap_or_default())
-}
+    fn installed(&self, place: &Place) -> PathBuf {
+        self.folder(place).join("node_modules").join(self.package)
+    }
 
-fn installed_version(folder: &Path) -> Outcome<serde_json::Value> {
-    let package = json(&folder.join("node_modules/axe-core/package.json"))?;
-    Ok(package.get("version").cloned().unwrap_or_default())
+    fn path(&self, place: &Place) -> PathBuf {
+        self.installed(place).join(self.file)
+    }
+
+    /// Installs exactly what the lock file names, unless that is what is installed already.
+    fn ensure(&self, place: &Place) -> Outcome<()> {
+        if self.path(place).is_file() && self.locked_version(place)? == self.installed_version(place)? {
+            return Ok(());
+        }
+        say::step(&format!("npm ci in {} ({})", self.folder, self.why));
+        let mut npm = Command::new("npm");
+        npm.args(["ci", "--no-audit", "--no-fund", "--ignore-scripts"]).current_dir(self.folder(place));
+        process::output(&mut npm).map(drop)
+    }
+
+    fn locked_version(&self, place: &Place) -> Outcome<serde_json::Value> {
+        let lock = json(&self.folder(place).join("package-lock.json"))?;
+        let at = format!("/packages/node_modules~1{}/version", self.package);
+        Ok(lock.pointer(&at).cloned().unwrap_or_default())
+    }
+
+    fn installed_version(&self, place: &Place) -> Outcome<serde_json::Value> {
+        let package = json(&self.installed(place).join("package.json"))?;
+        Ok(package.get("version").cloned().unwrap_or_default())
+    }
 }
 
 fn json(path: &Path) -> Outcome<serde_json::Value> {

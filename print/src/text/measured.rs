@@ -247,10 +247,7 @@ impl Measured {
 
     /// Each part of a range that lies in a single run, with what is known of its glyphs.
     #[cfg(test)]
-    pub(super) fn known(
-        &self,
-        range: &Range<usize>,
-    ) -> Vec<(Range<usize>, usize, bool, Option<&[Shaped]>)> {
+    pub(super) fn known(&self, range: &Range<usize>) -> Vec<(Range<usize>, usize, bool, Option<&[Shaped]>)> {
         let within = |run: &&ShapedRun| run.range.start <= range.start && range.end <= run.range.end;
         let run = self.runs.iter().find(within);
         run.map(|run| (range.clone(), run.face, run.rtl, self.shaped(range, run.face, run.rtl)))
