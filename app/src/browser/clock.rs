@@ -32,3 +32,14 @@ pub(crate) fn now() -> Now {
     let stamp = date.get_time() as i64;
     Now { day, minute, stamp }
 }
+
+/// Ends the task that is running; what follows is another one. In between the page draws and answers.
+#[cfg(feature = "desk")]
+pub(crate) async fn turn() {
+    let soon = js_sys::Promise::new(&mut |resolve, _| {
+        if let Some(window) = web_sys::window() {
+            let _ = window.set_timeout_with_callback(&resolve);
+        }
+    });
+    let _ = wasm_bindgen_futures::JsFuture::from(soon).await;
+}

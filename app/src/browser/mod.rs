@@ -9,6 +9,8 @@ mod page;
 mod place;
 mod settings;
 
+#[cfg(feature = "desk")]
+pub(crate) use clock::turn;
 pub(crate) use clock::{Now, now};
 #[cfg(feature = "desk")]
 pub(crate) use download::{download, download_bytes};

@@ -1,6 +1,9 @@
 //! Sheets: choose one, look at it, download its files, for the press and for the web. Made in a worker,
 //! from the same job as the command line's.
 
+use std::rc::Rc;
+use std::sync::Arc;
+
 use guide_data::{LanguagePack, PrintedSheet, Program, has_unreviewed, program_texts};
 use leptos::prelude::*;
 use lidleaf::sheets::{self, AsMade, SheetChoices, SheetProblem, SheetWanted, kind_name};
@@ -60,6 +63,16 @@ struct Press {
     ordered: StoredValue<Option<sheets::Sheet>>,
     /// What became of it: what was left out, and what the register would keep.
     as_made: RwSignal<AsMade>,
+    /// What languages say of a program: the next sheet of it mostly speaks the same.
+    spoken: StoredValue<Vec<Spoken>, LocalStorage>,
+}
+
+/// A language's pack for a program, and its messages.
+#[derive(Clone)]
+struct Spoken {
+    program: Arc<Program>,
+    tag: String,
+    words: Rc<(LanguagePack, Messages)>,
 }
 
 impl Press {
@@ -80,7 +93,32 @@ impl Press {
             problem: RwSignal::new(None),
             ordered: StoredValue::new(None),
             as_made: RwSignal::new(AsMade::default()),
+            spoken: StoredValue::new_local(Vec::new()),
         }
+    }
+
+    /// What a language says of a program, as last time or fetched.
+    async fn language(
+        self,
+        program: &Arc<Program>,
+        tag: &str,
+    ) -> Result<Rc<(LanguagePack, Messages)>, FetchProblem> {
+        let known = self.spoken.with_value(|all| {
+            let same = |one: &&Spoken| Arc::ptr_eq(&one.program, program) && one.tag == tag;
+            all.iter().find(same).map(|one| Rc::clone(&one.words))
+        });
+        if let Some(known) = known {
+            return Ok(known);
+        }
+        let words = Rc::new(language(program, tag).await?);
+        let new = Spoken { program: Arc::clone(program), tag: tag.to_owned(), words: Rc::clone(&words) };
+        self.spoken.update_value(|all| {
+            all.retain(|one| Arc::ptr_eq(&one.program, program));
+            all.push(new);
+        });
+        // Each is read in a task of its own, so that the page answers in between.
+        browser::turn().await;
+        Ok(words)
     }
 
     /// Makes a sheet of the program as it stands.
@@ -104,7 +142,7 @@ impl Press {
             }
         };
         spawn_local(async move {
-            match job(self.desk, &wanted, choices).await {
+            match job(self, &wanted, choices).await {
                 Ok(Ok(sheet)) => {
                     let order = Order {
                         number,
@@ -257,17 +295,22 @@ impl Press {
 
 /// The job of a sheet: packs as the command line makes them, texts those of the draft.
 async fn job(
-    desk: Desk,
+    press: Press,
     wanted: &Wanted,
     choices: SheetChoices,
 ) -> Result<Result<sheets::Sheet, SheetProblem>, FetchProblem> {
-    let program = desk.program.get_untracked();
-    let mut packs: Vec<(LanguagePack, Messages)> = Vec::new();
+    let program = press.desk.program.get_untracked();
+    let mut packs = Vec::new();
     for tag in wanted.languages.iter().filter(|l| !l.is_empty()) {
-        packs.push(language(&program, tag).await?);
+        packs.push(press.language(&program, tag).await?);
     }
-    let words: Vec<SheetWords<'_>> =
-        packs.iter().map(|(pack, messages)| SheetWords { messages, pack }).collect();
+    let words: Vec<SheetWords<'_>> = packs
+        .iter()
+        .map(|words| {
+            let (pack, messages) = words.as_ref();
+            SheetWords { messages, pack }
+        })
+        .collect();
     let some = |text: &str| (!text.is_empty()).then(|| text.to_owned());
     let wanted = SheetWanted {
         sheet: wanted.sheet,
@@ -276,7 +319,7 @@ async fn job(
         date: browser::now().day,
         choices,
     };
-    Ok(sheets::sheet(&desk.checked_now().guide, &program, &words, &wanted))
+    Ok(sheets::sheet(&press.desk.checked_now().guide, &program, &words, &wanted))
 }
 
 /// A language's pack for the draft, and its messages.
