@@ -220,7 +220,7 @@ impl Sheet {
     #[must_use]
     pub fn said(&self) -> Vec<Said> {
         let blocks = self.job().get("languages").and_then(Value::as_array);
-        blocks.or_fail("the job's languages").iter().map(Said::of).collect()
+        blocks.or_fail("the job's languages").iter().map(|block| Said::of(block, self.job())).collect()
     }
 }
 
@@ -229,16 +229,26 @@ impl Sheet {
 pub struct Said {
     /// The language's tag.
     pub lang: String,
-    /// Every text: title, headings and lines, what the code is for, the foot.
+    /// Every text: title, headings and lines, what the code is for, the foot. A round label has its one message only.
     pub texts: Vec<String>,
-    /// The title and what the code is for, which an address side and a cover say again.
-    pub again: [String; 2],
-    /// Headings.
+    /// The title.
+    pub title: String,
+    /// What the code is for.
+    pub scan: String,
+    /// The sections' headings.
     pub headings: Vec<String>,
 }
 
 impl Said {
-    fn of(block: &Value) -> Self {
+    /// Whether a side may say a text once more: an address side and a cover say the title and what the code is for, and a
+    /// section that runs on to the other side has its heading there, too.
+    #[must_use]
+    pub fn says_again(&self, text: &str) -> bool {
+        self.title == text || self.scan == text || self.headings.iter().any(|heading| heading == text)
+    }
+
+    fn of(block: &Value, job: &Value) -> Self {
+        let is = |key: &str, what: &str| job.get(key).and_then(Value::as_str) == Some(what);
         let own = |value: &Value| value.as_str().or_fail("a text of the job").to_owned();
         let text = |key: &str| own(block.get(key).or_fail(key));
         let list = |value: &Value, key: &str| -> Vec<Value> {
@@ -247,7 +257,12 @@ impl Said {
         let (title, scan) = (text("title"), text("scan"));
         let mut texts = vec![title.clone()];
         let mut headings = Vec::new();
-        for section in list(block, "sections") {
+        let mut sections = list(block, "sections");
+        if is("fold", "thirds") {
+            // The hazards are on the outer side.
+            sections.sort_by_key(|section| section.get("tone").and_then(Value::as_str) != Some("caution"));
+        }
+        for section in sections {
             let heading = own(section.get("heading").or_fail("a section's heading"));
             headings.push(heading.clone());
             texts.push(heading);
@@ -255,7 +270,12 @@ impl Said {
         }
         texts.push(scan.clone());
         texts.extend(list(block, "footer").iter().map(own));
-        Self { lang: text("lang"), texts, again: [title, scan], headings }
+        if is("sheet", "round-sticker") {
+            // Its one message is the line below the one heading.
+            texts = texts.into_iter().skip(2).take(1).collect();
+            headings.clear();
+        }
+        Self { lang: text("lang"), texts, title, scan, headings }
     }
 }
 

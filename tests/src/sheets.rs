@@ -50,10 +50,11 @@ pub const STICKER: Form =
 pub const SIGN: Form = form("sign", (18.0 * 72.0, 24.0 * 72.0), &[1]);
 /// The postcard, 9 by 6 in: advice, and the post's side.
 pub const POSTCARD: Form = form("postcard", (9.0 * 72.0, 6.0 * 72.0), &[1, 1]);
-/// The letter folded once. Its outer side has the cover and the address, each with the code.
+/// The letter folded once. Its outer side has the cover and the address, each with the code; the address panel of the
+/// letter folded twice is too low for one.
 pub const MAILER: Form = form("self-mailer", LETTER, &[2, 1]);
-/// The letter folded twice.
-pub const MAILER_THIRDS: Form = with(MAILER, &["--fold", "thirds"]);
+/// The letter folded twice. Its outer side has the hazards, which are read before what is inside.
+pub const MAILER_THIRDS: Form = with(form("self-mailer", LETTER, &[1, 1]), &["--fold", "thirds"]);
 /// The letter on A4.
 pub const MAILER_A4: Form = with(form("self-mailer", A4, &[2, 1]), &["--size", "a4"]);
 /// The handout; its code ends what it says.
