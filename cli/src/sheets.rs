@@ -306,13 +306,15 @@ pub fn sheet(
     Ok(Sheet { job, offer, lines, changes, printed, brief })
 }
 
-/// How many words a text has. Where words are written without spaces, two characters are one: most Chinese words have
-/// two (from memory).
+/// How many words a text has; marks that stand alone are none. Where words are written without spaces, two characters are
+/// one: most Chinese words have two (from memory).
 fn word_count(text: &str) -> usize {
+    let without_spaces = |c: char| ('\u{4e00}'..='\u{9fff}').contains(&c);
     text.split_whitespace()
         .map(|part| {
-            let without_spaces = part.chars().filter(|c| ('\u{4e00}'..='\u{9fff}').contains(c)).count();
-            without_spaces.div_ceil(2).max(1)
+            let characters = part.chars().filter(|c| without_spaces(*c)).count();
+            let others = part.split(without_spaces).filter(|run| run.contains(char::is_alphanumeric)).count();
+            characters.div_ceil(2) + others
         })
         .sum()
 }
@@ -730,4 +732,26 @@ fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -
         lines.push(t!(messages, "sheet-contact", name = name, phone = phone));
     }
     lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::word_count;
+
+    #[test]
+    fn words_are_counted_with_and_without_spaces() {
+        for (text, words) in [
+            ("", 0),
+            ("Yogurt or margarine tub (number 1, 2, or 5)", 9),
+            ("Pot de yogourt : ailleurs", 4),
+            ("Pizza box – clean", 3),
+            ("纸箱", 1),
+            ("水瓶或汽水瓶", 3),
+            ("玻璃瓶（Fernlow或Tern Heights 公寓）", 6),
+            ("생수병이나 음료수병", 2),
+            ("काँच की बोतल", 3),
+        ] {
+            assert_eq!(word_count(text), words, "{text}");
+        }
+    }
 }
