@@ -93,7 +93,10 @@ pub struct Sheet {
 const DAY: &str = "2026-12-01";
 
 /// The sheets that this process has made or is making, by what the command line was told.
-static MADE: Mutex<BTreeMap<Vec<String>, Arc<OnceLock<Arc<Made>>>>> = Mutex::new(BTreeMap::new());
+static MADE: Mutex<BTreeMap<Vec<String>, Place>> = Mutex::new(BTreeMap::new());
+
+/// Where a sheet is once it is made; whoever comes while it is being made waits.
+type Place = Arc<OnceLock<Arc<Made>>>;
 
 /// A sheet's file, as of a day of the demo's edition. It is made once in a process, whoever asks.
 ///
