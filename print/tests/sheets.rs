@@ -341,11 +341,12 @@ fn sound_or_refused(job: &SheetJob, name: &str) -> bool {
     }
 }
 
-/// Every text of every kind ten times as long.
+/// Every text ten times as long, on the kinds that `refusals.rs` does not look at.
 #[test]
 fn texts_ten_times_as_long_are_whole_or_refused() {
-    let mut refused = 0;
-    for name in KINDS {
+    let mut refused = Vec::new();
+    for name in ["sign-en-es-ar", "sticker-en-es-ar", "flat-en-es", "self-mailer-thirds-ar-en", "handout-en"]
+    {
         let mut job = job(name);
         for block in &mut job.languages {
             let sections = &mut block.sections;
@@ -354,9 +355,11 @@ fn texts_ten_times_as_long_are_whole_or_refused() {
                 *text = [text.as_str(); 10].join(" ");
             }
         }
-        refused += usize::from(!sound_or_refused(&job, name));
+        if !sound_or_refused(&job, name) {
+            refused.push(name);
+        }
     }
-    assert!(refused > 4, "{refused}: ten times the text has room nowhere but on a sign");
+    assert!(refused.len() > 2, "{refused:?} alone: ten times the text has room nearly everywhere");
 }
 
 /// One word that grows: it stays whole, in its area and apart from others, as long as it is narrower than what is there for
