@@ -73,6 +73,8 @@ pub const ALONE: [Form; 6] = [LID, STICKER, SIGN, POSTCARD, MAILER, HANDOUT];
 const TOGETHER: &[(Form, &[&str])] = &[
     (LID, &["en", "es"]),
     (LID, &["en", "es", "ar"]),
+    // Two with one word for the title.
+    (LID, &["en", "fil"]),
     (LID, &["ar", "zh-Hans", "ko"]),
     (LID, &["hi", "vi", "ru"]),
     (LID, &["zh-Hans", "ko", "en", "ar"]),
