@@ -159,6 +159,8 @@ pub(crate) struct BatchArgs {
     pub(crate) alone: bool,
     /// Make each press file's job ticket too.
     pub(crate) tickets: bool,
+    /// For the job tickets.
+    pub(crate) copies: Copies,
 }
 
 /// How many copies: of every file, or of each language.
@@ -233,18 +235,23 @@ impl Name {
         }
     }
 
-    fn takes(self, option: &str) -> bool {
-        let own: &[&str] = match self {
+    /// The options that are not shared by commands that make sheets.
+    fn own(self) -> &'static [&'static str] {
+        match self {
             Self::Check => &["catalog", "fix", "out"],
             Self::Compare => &["catalog", "notice", "language", "on", "out"],
             Self::Answer => &["catalog", "fact", "zone", "on"],
             Self::Print => &["register", "copies", "printed", "corner", "no-ticket"],
-            Self::Batch => &["hands", "again", "tickets"],
+            Self::Batch => &["hands", "again", "tickets", "copies"],
             Self::Publish => &["catalog", "app", "out"],
             Self::Serve => &["port", "address"],
             Self::Schema => &["out"],
             Self::Demo => &["town", "out"],
-        };
+        }
+    }
+
+    fn takes(self, option: &str) -> bool {
+        let own = self.own();
         let sheets = matches!(self, Self::Print | Self::Batch);
         own.contains(&option) || (sheets && OF_SHEETS.contains(&option))
     }
@@ -277,6 +284,7 @@ const OF_SHEETS: &[&str] = &[
     "distance",
     "item",
     "no-places",
+    "words",
 ];
 
 /// More programs than this are no region, and would be slow to compare.
@@ -441,7 +449,7 @@ impl Found {
             }
             "size" | "corner" | "fold" | "die-line" | "printers-mark" | "qr-level" | "stock"
             | "thickness" | "press" | "gutter" | "up" | "work-and-turn" | "distance" | "item"
-            | "no-places" | "no-ticket" | "tickets" | "alone" => {
+            | "no-places" | "no-ticket" | "tickets" | "alone" | "words" => {
                 self.choice(option, parser)?;
             }
             "on" | "date" => self.day = Some(day(parser)?),
@@ -505,6 +513,11 @@ impl Found {
                 let text = string(parser)?;
                 let up = text.parse().map_err(|_| Problem::usage("cli-usage-up").with("word", text))?;
                 self.up = Some(up);
+            }
+            "words" => {
+                let text = string(parser)?;
+                let most = text.parse().map_err(|_| Problem::usage("cli-usage-words").with("word", text))?;
+                choices.words = Some(most);
             }
             "stock" => choices.stock.name = string(parser)?,
             "item" => choices.item = Some(string(parser)?),
@@ -613,6 +626,8 @@ impl Found {
                 choices,
                 alone: self.alone,
             })),
+            // Nothing else of a batch says how many.
+            Name::Batch if self.copies.is_some() && !self.tickets => return Err(needs("--tickets")),
             Name::Batch => Command::Batch(Box::new(BatchArgs {
                 programs: first.into_iter().chain(second).chain(words).map(PathBuf::from).collect(),
                 catalog: self.catalog,
@@ -628,6 +643,7 @@ impl Found {
                 choices,
                 alone: self.alone,
                 tickets: self.tickets,
+                copies: self.copies.unwrap_or_default(),
             })),
             Name::Publish => Command::Publish {
                 program: first.map(PathBuf::from),
@@ -759,6 +775,10 @@ mod tests {
             ("print a.json --sheet lid --fold often", "cli-usage-fold often"),
             ("print a.json --sheet lid --qr-level L", "cli-usage-qr-level L"),
             ("print a.json --sheet lid --press sra3 --up two", "cli-usage-up two"),
+            ("print a.json --sheet lid --words few", "cli-usage-words few"),
+            ("print a.json --sheet lid --words 0", "cli-usage-words 0"),
+            ("batch a.json --sheet lid --out o --copies some", "cli-usage-copies some"),
+            ("batch a.json --sheet lid --out o --copies 400", "cli-usage-needs-option --tickets"),
             ("print a.json --sheet lid --up 2", "cli-usage-needs-option --press"),
             ("print a.json --sheet poster --corner 6mm", "cli-usage-sheet poster"),
             ("--stream x", "cli-usage-option --stream"),
@@ -802,6 +822,7 @@ mod tests {
             ("up", "2"),
             ("distance", "2m"),
             ("item", "bag"),
+            ("words", "6"),
         ];
         for (word, name) in Name::ALL {
             let mut line = vec![OsString::from(word)];
@@ -824,6 +845,27 @@ mod tests {
             let flags = flags.into_iter().filter(|flag| name.takes(flag));
             line.extend(flags.map(|flag| OsString::from(format!("--{flag}"))));
             read(line).unwrap_or_else(|problem| panic!("{word}: {problem:?}"));
+        }
+    }
+
+    /// Every option that only one command takes, and those of sheets with `print`, are told in every language.
+    #[test]
+    fn help_tells_every_option_in_every_language() {
+        let own = |name: Name| -> Vec<&str> {
+            let more = if name == Name::Print { OF_SHEETS } else { &[] };
+            name.own().iter().chain(more).copied().collect()
+        };
+        for lang in locales::supported() {
+            let lang = lang.lang().tag();
+            let messages = locales::bundled(&lang.parse().unwrap()).isolating(false);
+            for (word, name) in Name::ALL {
+                let help = crate::run::help(Some(name), &messages);
+                let told: Vec<&str> = help.split(|c: char| !(c.is_alphanumeric() || c == '-')).collect();
+                for option in own(name) {
+                    let option = format!("--{option}");
+                    assert!(told.contains(&option.as_str()), "{lang}: {word} {option}\n{help}");
+                }
+            }
         }
     }
 

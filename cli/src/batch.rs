@@ -160,6 +160,7 @@ fn ticket(
     let inputs = press.digest(&(
         "ticket",
         of,
+        planned.copies,
         messages.lang().tag(),
         contact,
         sheets::region(&program.program, messages.lang()),
@@ -172,7 +173,7 @@ fn ticket(
     let made = print::make_with(&sheet.job, &sheet.offer, &press.shop.fonts, &press.shop.output).and_then(
         |fitted| {
             let pages = fitted.artifact.display_list.pages.len();
-            let file = TicketFile { job: &fitted.job, name: of, pages, copies: 0 };
+            let file = TicketFile { job: &fitted.job, name: of, pages, copies: planned.copies };
             job_ticket(&press.shop, &[file], &program.program, words, &messages)
         },
     );

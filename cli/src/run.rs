@@ -138,7 +138,7 @@ pub(crate) fn pretty(value: &impl serde::Serialize) -> String {
     text
 }
 
-fn help(name: Option<Name>, messages: &Messages) -> String {
+pub(crate) fn help(name: Option<Name>, messages: &Messages) -> String {
     let text = match name {
         None => t!(messages, "cli-help"),
         Some(Name::Check) => t!(messages, "cli-help-check"),

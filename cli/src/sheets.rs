@@ -4,10 +4,12 @@
 //! the same job, and with it the same bytes of PDF. Which lines a sheet has, and what each may leave
 //! out, is decided by [`guide_data::summarise`]; here they are only put into words.
 
+use std::num::NonZeroUsize;
+
 use chrono::NaiveDate;
 use guide_data::{
     Guide, LanguagePack, Line as SummaryLine, PrintedLine, PrintedSheet, Printing, Program, Summary,
-    SummaryWanted, ValueLabel, summarise,
+    SummaryWanted, ValueLabel, WordBudget, summarise, summarise_within,
 };
 use locales::{Lang, Messages, args, t};
 use print::{
@@ -47,6 +49,10 @@ pub struct SheetChoices {
     pub item: Option<String>,
     /// Leave out the list of places on sheets that have one.
     pub without_places: bool,
+    /// The most words that a line may have, in the wordiest of the sheet's languages; none means no limit. A line that
+    /// is too long says fewer conditions, or none; one that is too long even so gives way to another. Hazards and the
+    /// one message of a round label are not shortened.
+    pub words: Option<NonZeroUsize>,
 }
 
 /// Which sheet is wanted, and about what.
@@ -226,7 +232,14 @@ pub fn sheet(
     };
     let summary = match wanted.sheet {
         SheetKind::RoundSticker => one_message(guide, &asked, choices.item.as_deref())?,
-        _ => summarise(guide, &asked),
+        _ => {
+            let count = |line: &SummaryLine| {
+                let said = languages.iter().map(|words| word_count(&put(guide, line, *words).text));
+                said.max().unwrap_or_default()
+            };
+            let budget = choices.words.map(|most| WordBudget { most: most.get(), count: &count });
+            summarise_within(guide, &asked, budget)
+        }
     };
     let places = if choices.without_places { Vec::new() } else { places(guide, &summary, wanted.sheet) };
     let source = languages.iter().find(|words| words.pack.language == program.source_language);
@@ -291,6 +304,19 @@ pub fn sheet(
         languages: blocks,
     };
     Ok(Sheet { job, offer, lines, changes, printed, brief })
+}
+
+/// How many words a text has; marks that stand alone are none. Where words are written without spaces, two characters are
+/// one: most Chinese words have two (from memory).
+fn word_count(text: &str) -> usize {
+    let without_spaces = |c: char| ('\u{4e00}'..='\u{9fff}').contains(&c);
+    text.split_whitespace()
+        .map(|part| {
+            let characters = part.chars().filter(|c| without_spaces(*c)).count();
+            let others = part.split(without_spaces).filter(|run| run.contains(char::is_alphanumeric)).count();
+            characters.div_ceil(2) + others
+        })
+        .sum()
 }
 
 /// How far away a sheet is read where nobody says it: a smaller sign hangs where people come nearer.
@@ -706,4 +732,26 @@ fn footer(guide: &Guide, words: Words<'_>, stream: &str, wanted: &SheetWanted) -
         lines.push(t!(messages, "sheet-contact", name = name, phone = phone));
     }
     lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::word_count;
+
+    #[test]
+    fn words_are_counted_with_and_without_spaces() {
+        for (text, words) in [
+            ("", 0),
+            ("Yogurt or margarine tub (number 1, 2, or 5)", 9),
+            ("Pot de yogourt : ailleurs", 4),
+            ("Pizza box – clean", 3),
+            ("纸箱", 1),
+            ("水瓶或汽水瓶", 3),
+            ("玻璃瓶（Fernlow或Tern Heights 公寓）", 6),
+            ("생수병이나 음료수병", 2),
+            ("काँच की बोतल", 3),
+        ] {
+            assert_eq!(word_count(text), words, "{text}");
+        }
+    }
 }

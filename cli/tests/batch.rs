@@ -138,6 +138,125 @@ fn a_sheet_is_the_one_that_print_makes_whatever_the_number_of_hands() {
     assert!(sheets(&bench) == one);
 }
 
+/// A job ticket lies beside each press file, the same that `print` writes: with the file's name and its copies. Those of a
+/// sheet in several languages are for all of them.
+#[test]
+fn a_ticket_lies_beside_each_press_file_and_says_how_many() {
+    let bench = three();
+    let demo = bench.at("demo.json");
+    let sets = ["--sheet", "lid", "--languages", "en", "--languages", "es,ar", "--tickets"];
+    let many = |copies: &'static str| [sets.as_slice(), &["--copies", copies]].concat();
+    batch(&bench, &[&demo], &many("en=400,es=150,ar=50")).expect(Exit::Done);
+    let made = sheets(&bench);
+    assert_eq!(made.len(), 4, "{:?}", made.keys());
+    for (languages, copies) in [("en", "400"), ("es,ar", "200")] {
+        let name = format!("quillmere-cart-lid-{}", languages.replace(',', "-"));
+        let single = bench.at(&format!("{name}.pdf"));
+        lidleaf([
+            "print",
+            &demo,
+            "--sheet",
+            "lid",
+            "--languages",
+            languages,
+            "--date",
+            "2027-01-01",
+            "--copies",
+            copies,
+            "--out",
+            &single,
+        ])
+        .expect(Exit::Done);
+        for file in [format!("{name}.pdf"), format!("{name}-ticket.pdf")] {
+            let wanted = fs::read(bench.path(&file)).unwrap();
+            assert!(made[&format!("quillmere/{file}")] == wanted, "{file}");
+        }
+    }
+
+    // Another number is on a ticket alone; the sheets stay as they are.
+    let again = batch(&bench, &[&demo], &many("en=400,es=150,ar=50")).expect(Exit::Done);
+    assert_eq!((count(&again, "unchanged"), count(&again, "made")), (4, 0), "{}", again.err);
+    let more = batch(&bench, &[&demo], &many("en=401,es=150,ar=50")).expect(Exit::Done);
+    assert_eq!((count(&more, "unchanged"), count(&more, "made")), (3, 1), "{}", more.err);
+    let now = sheets(&bench);
+    let other: Vec<_> = made.keys().filter(|name| made[*name] != now[*name]).collect();
+    assert_eq!(other, ["quillmere/quillmere-cart-lid-en-ticket.pdf"]);
+    // And no number at all is another ticket once more.
+    let unsaid = batch(&bench, &[&demo], &sets).expect(Exit::Done);
+    assert_eq!((count(&unsaid, "unchanged"), count(&unsaid, "made")), (2, 2), "{}", unsaid.err);
+}
+
+#[test]
+fn copies_without_a_ticket_to_write_them_on_are_refused() {
+    let bench = three();
+    let ran =
+        batch(&bench, &[&bench.at("demo.json")], &["--sheet", "lid", "--copies", "400"]).expect(Exit::Usage);
+    assert!(ran.err.contains("--tickets") && !bench.path("out").exists(), "{}", ran.err);
+}
+
+/// `--alone` makes a sheet for each language of every set, each once.
+#[test]
+fn languages_of_a_set_alone_are_made_once_each() {
+    let bench = three();
+    let demo = bench.at("demo.json");
+    let options = ["--sheet", "lid", "--languages", "en,es", "--languages", "es,ar", "--alone"];
+    let ran = batch(&bench, &[&demo], &options).expect(Exit::Done);
+    let names: Vec<String> =
+        ["ar", "en", "es"].map(|tag| format!("quillmere/quillmere-cart-lid-{tag}.pdf")).into();
+    assert_eq!(sheets(&bench).into_keys().collect::<Vec<_>>(), names, "{}", ran.err);
+    // They are what asking for each language makes.
+    let each = batch(&bench, &[&demo], &["--sheet", "lid", "--languages", "each"]).expect(Exit::Done);
+    assert_eq!((count(&each, "unchanged"), count(&each, "made")), (3, 0), "{}", each.err);
+}
+
+/// Files for the web and for the press lie beside each other in one folder, with one set of notes, and neither run makes
+/// the other's anew. Who reads on a screen gets no job ticket.
+#[test]
+fn both_outputs_share_a_folder() {
+    let bench = three();
+    let demo = bench.at("demo.json");
+    let run = |output: &'static str| {
+        let options = ["--sheet", "lid,sticker", "--languages", "en,es", "--tickets", "--for", output];
+        batch(&bench, &[&demo], &options).expect(Exit::Done)
+    };
+    let (press, web) = (run("press"), run("web"));
+    assert_eq!((count(&press, "made"), count(&web, "made")), (4, 2), "{}{}", press.err, web.err);
+    let made = sheets(&bench);
+    for sheet in ["cart-lid", "round-sticker"] {
+        let stem = format!("quillmere/quillmere-{sheet}-en-es");
+        let [press, ticket, web] =
+            ["", "-ticket", "-web"].map(|ending| made.get(&format!("{stem}{ending}.pdf")).unwrap());
+        assert!(press != web && press != ticket);
+        // Of the two, only a press file names an output intent, and only the other is tagged.
+        let holds = |pdf: &[u8], key: &[u8]| pdf.windows(key.len()).any(|part| part == key);
+        assert!(holds(press, b"/GTS_PDFX") && !holds(press, b"/StructTreeRoot"), "{sheet}");
+        assert!(!holds(web, b"/GTS_PDFX") && holds(web, b"/StructTreeRoot"), "{sheet}");
+    }
+    for (output, files) in [("press", 4), ("web", 2)] {
+        let again = run(output);
+        assert_eq!((count(&again, "unchanged"), count(&again, "made")), (files, 0), "{}", again.err);
+    }
+    assert!(sheets(&bench) == made);
+    let notes: Value = serde_json::from_slice(&fs::read(bench.path("out/batch.json")).unwrap()).unwrap();
+    assert_eq!(notes["files"].as_object().unwrap().len(), 6);
+}
+
+/// A batch keeps the limit of words as `print` does.
+#[test]
+fn a_limit_of_words_holds_in_a_batch_too() {
+    let bench = three();
+    let (demo, single) = (bench.at("demo.json"), bench.at("single.pdf"));
+    let languages = ["--sheet", "lid", "--languages", "en", "--words", "3"];
+    batch(&bench, &[&demo], &languages).expect(Exit::Done);
+    let words = ["print", &demo, "--date", "2027-01-01", "--out", &single];
+    lidleaf([words.as_slice(), &languages].concat()).expect(Exit::Done);
+    let limited = sheets(&bench);
+    assert!(limited["quillmere/quillmere-cart-lid-en.pdf"] == fs::read(&single).unwrap());
+    let free = batch(&bench, &[&demo], &languages[..4]).expect(Exit::Done);
+    assert_eq!(count(&free, "made"), 1, "{}", free.err);
+    assert!(sheets(&bench) != limited);
+}
+
 #[test]
 fn a_second_run_makes_only_what_is_missing_changed_or_would_be_different() {
     let bench = three();

@@ -373,6 +373,66 @@ fn what_cannot_be_made_is_refused_and_nothing_is_written() {
     }
 }
 
+/// Under a limit of words no line is longer, in any of the sheet's languages; what a shorter line leaves out is told as that
+/// of any other, by the preflight and after it. Hazards are said whole.
+#[test]
+fn a_limit_of_words_holds_in_every_language_and_its_price_is_told() {
+    let bench = Bench::new();
+    let lines = |told: &Value, caution: bool| -> Vec<(String, String)> {
+        let blocks = told["job"]["languages"].as_array().unwrap();
+        let of = |block: &Value| -> Vec<(String, String)> {
+            let lang = block["lang"].as_str().unwrap().to_owned();
+            let sections = block["sections"].as_array().unwrap().iter();
+            sections
+                .filter(|section| (section["tone"] == "caution") == caution)
+                .flat_map(|section| section["lines"].as_array().unwrap().clone())
+                .map(|line| (lang.clone(), line["text"].as_str().unwrap().to_owned()))
+                .collect()
+        };
+        blocks.iter().flat_map(of).collect()
+    };
+    // Chinese has no spaces: two characters are counted as one word.
+    let longest = |told: &Value, lang: &str| -> usize {
+        let of = lines(told, false);
+        let lengths = of.iter().filter(|(own, _)| own == lang).map(|(_, text)| match lang {
+            "zh-Hans" => text.chars().filter(|c| !c.is_ascii() && c.is_alphabetic()).count().div_ceil(2),
+            _ => text.split_whitespace().count(),
+        });
+        lengths.max().unwrap()
+    };
+    let often_wrong = |told: &Value| {
+        let items = told["preflight"].as_array().unwrap().iter();
+        items.filter(|item| item["code"] == "line-often-wrong").count()
+    };
+    let sheet = ["--sheet", "lid", "--size", "8x12in", "--languages", "en,es,zh-Hans"];
+    let free = print(&bench, &sheet);
+    assert!(longest(&free, "es") > 6, "{}", longest(&free, "es"));
+    for most in [4, 6] {
+        let words = most.to_string();
+        let told = print(&bench, &[sheet.as_slice(), &["--words", &words]].concat());
+        assert!(longest(&told, "en") <= most && longest(&told, "es") <= most, "{most}");
+        assert!(lines(&told, false).len() > 20, "{most}: there is nearly nothing left to say");
+        let shorter = told["shortened"].as_array().unwrap().len();
+        assert!(shorter > free["shortened"].as_array().unwrap().len(), "{most}: {shorter}");
+        assert!(often_wrong(&told) > often_wrong(&free), "{most}");
+    }
+    // What needs no shortening stays as it is; hazards stay whatever the limit.
+    let loose = print(&bench, &[sheet.as_slice(), &["--words", "99"]].concat());
+    assert_eq!(loose["sha256"], free["sha256"]);
+    let tight = print(&bench, &[sheet.as_slice(), &["--words", "1"]].concat());
+    assert!(lines(&tight, true).iter().any(|(_, text)| text.split_whitespace().count() > 6));
+    // Chinese by itself.
+    let chinese = ["--sheet", "lid", "--languages", "zh-Hans"];
+    let free = longest(&print(&bench, &chinese), "zh-Hans");
+    let told = print(&bench, &[chinese.as_slice(), &["--words", "4"]].concat());
+    assert!(free > 4 && longest(&told, "zh-Hans") <= 4, "{free}");
+    // A round label says its one message whole.
+    let sticker = ["--sheet", "sticker", "--languages", "en,es"];
+    let (whole, limited) =
+        (print(&bench, &sticker), print(&bench, &[sticker.as_slice(), &["--words", "1"]].concat()));
+    assert_eq!(whole["sha256"], limited["sha256"]);
+}
+
 /// A file for each language, with its own number of copies, and one ticket that names them all.
 #[test]
 fn each_language_alone_has_its_file_and_the_ticket_names_them() {

@@ -69,6 +69,7 @@ cli-help-print =
       --stock NAME       ما يُطبع عليه، لبطاقة العمل
       --thickness 0.3mm  سُمكه، والبريد يريد معرفته
       --no-places        بلا قائمة الأماكن
+      --words 6          أقصى عدد كلمات في السطر، بكل لغة من لغات الورقة
       --press 13x19in    عدة أوراق على فرخ: 11x17in أو 12x18in أو 13x19in أو sra3 أو ما تكتبه
       --gutter 8mm       الفراغ بينها
       --up N             عددها على الأكثر
@@ -102,6 +103,7 @@ cli-help-batch =
       --for web              ملفات للقراءة على الشاشة وبصوت مسموع (PDF/UA-1)
       --profile, --ink-limit ظروف المطبعة، كما في print
       --tickets              بطاقة عمل بجانب كل ملف للمطبعة
+      --copies N             عدد النسخ، لبطاقات العمل، أو en=400,es=200
       --alone                ورقة لكل لغة من المجموعة
       --size, --press …      كيف تُصنع، كما في print: كل خياراته إلا --corner
 
@@ -411,6 +413,8 @@ cli-usage-fold = «{ $word }» ليس طريقة طي.
     .hint = اكتب { "\u200E" }--fold half أو { "\u200E" }--fold thirds.
 cli-usage-qr-level = «{ $word }» ليس مستوى لتصحيح الأخطاء.
     .hint = اكتب M أو Q أو H.
+cli-usage-words = «{ $word }» ليس عدد كلمات.
+    .hint = اكتب عددًا صحيحًا من 1 فما فوق، مثل { "\u200E" }--words 6
 cli-usage-up = «{ $word }» ليس عدد أوراق.
     .hint = اكتب عددًا صحيحًا: { "\u200E" }--up 4
 cli-unknown-sheet-item = لا يوجد غرض «{ $item }».

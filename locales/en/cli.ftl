@@ -70,6 +70,7 @@ cli-help-print =
       --stock NAME       what it is printed on, for the job ticket
       --thickness 0.3mm  how thick that is; the post wants to know
       --no-places        leave the list of places out
+      --words 6          the most words of a line, in every language of the sheet
       --press 13x19in    several on a press sheet: 11x17in, 12x18in, 13x19in, sra3, or typed
       --gutter 8mm       the room between them
       --up N             how many at most
@@ -80,8 +81,6 @@ cli-help-print =
       --for web          a file to read on a screen and aloud (PDF/UA-1), without marks and bleed
       --profile FILE     the CMYK output profile (.icc) that the print shop sent
       --ink-limit N      the most ink its paper takes, in percent: 300 unless named
-      --for press        files for a print shop (PDF/X-4), as without --for
-      --for web          files to read on a screen and aloud (PDF/UA-1)
 
     Makes a sheet in one to four languages as a PDF for the press, with a job ticket as a file of
     its own, and lists what the preflight found. With an error nothing is written. The same program
@@ -106,6 +105,7 @@ cli-help-batch =
       --for web              files to read on a screen and aloud (PDF/UA-1)
       --profile, --ink-limit the print shop's condition, as with print
       --tickets              a job ticket beside each press file
+      --copies N             how many copies, for the job tickets; or en=400,es=200
       --alone                a sheet for each language of a set
       --size, --press …      how they are made, as with print: all its options but --corner
 
@@ -416,6 +416,8 @@ cli-usage-fold = “{ $word }” is not a way to fold.
     .hint = Write --fold half or --fold thirds.
 cli-usage-qr-level = “{ $word }” is not a level of error correction.
     .hint = Write M, Q or H.
+cli-usage-words = “{ $word }” is not a number of words.
+    .hint = Write a whole number from 1, such as --words 6
 cli-usage-up = “{ $word }” is not a number of sheets.
     .hint = Write a whole number: --up 4
 cli-unknown-sheet-item = There is no item “{ $item }”.

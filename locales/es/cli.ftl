@@ -70,6 +70,7 @@ cli-help-print =
       --stock NAME       en qué se imprime, para la orden de trabajo
       --thickness 0.3mm  qué grosor tiene; el correo quiere saberlo
       --no-places        sin la lista de lugares
+      --words 6          cuántas palabras puede tener una línea, en cada idioma de la hoja
       --press 13x19in    varias en un pliego: 11x17in, 12x18in, 13x19in, sra3, o escrito
       --gutter 8mm       el espacio entre ellas
       --up N             cuántas como mucho
@@ -104,6 +105,7 @@ cli-help-batch =
       --for web              archivos para leer en pantalla y en voz alta (PDF/UA-1)
       --profile, --ink-limit la condición de la imprenta, como en print
       --tickets              una orden de trabajo junto a cada archivo para imprenta
+      --copies N             cuántos ejemplares, para las órdenes de trabajo; o en=400,es=200
       --alone                una hoja para cada idioma de un conjunto
       --size, --press …      cómo se hacen, como en print: todas sus opciones menos --corner
 
@@ -397,6 +399,8 @@ cli-usage-fold = «{ $word }» no es una manera de doblar.
     .hint = Escriba --fold half o --fold thirds.
 cli-usage-qr-level = «{ $word }» no es un nivel de corrección de errores.
     .hint = Escriba M, Q o H.
+cli-usage-words = «{ $word }» no es un número de palabras.
+    .hint = Escriba un número entero desde 1, por ejemplo --words 6
 cli-usage-up = «{ $word }» no es un número de hojas.
     .hint = Escriba un número entero: --up 4
 cli-unknown-sheet-item = No existe el artículo «{ $item }».

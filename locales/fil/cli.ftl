@@ -69,12 +69,17 @@ cli-help-print =
       --stock NAME       kung saan ito ipi-print, para sa job ticket
       --thickness 0.3mm  kung gaano kakapal iyon; tinatanong ng koreo
       --no-places        alisin ang listahan ng mga lugar
+      --words 6          ilang salita ang pinakamarami sa isang linya, sa bawat wika ng piraso
       --press 13x19in    ilan sa isang press sheet: 11x17in, 12x18in, 13x19in, sra3, o i-type
       --gutter 8mm       ang pagitan ng mga ito
       --up N             ilan ang pinakamarami
       --work-and-turn    harap at likod sa isang plate
       --alone            isang file bawat wika, hindi isa para sa lahat
       --no-ticket        alisin ang job ticket
+      --for press        file para sa imprenta (PDF/X-4); ito ang ginagawa kung walang ibang hiningi
+      --for web          file na babasahin sa screen at pakikinggan (PDF/UA-1), walang marka at bleed
+      --profile FILE     ang CMYK output profile (.icc) na ipinadala ng imprenta
+      --ink-limit N      pinakamaraming tinta na kaya ng papel nito, sa porsiyento: 300 kung walang nakasaad
 
     Gumagawa ng piraso sa isa hanggang apat na wika bilang PDF para sa imprenta, may job ticket na
     sariling file, at inililista ang nakita ng preflight. Kapag may mali, walang isinusulat.
@@ -95,6 +100,13 @@ cli-help-batch =
       --date YYYY-MM-DD      petsa ng mga trabaho
       --hands N              ilang piraso ang sabay na ginagawa; kung wala, kasindami ng mga core
       --again                gawin ulit pati ang nagawa na
+      --for press            mga file para sa imprenta (PDF/X-4), gaya ng walang --for
+      --for web              mga file na babasahin sa screen at pakikinggan (PDF/UA-1)
+      --profile, --ink-limit ang kondisyon ng imprenta, gaya ng sa print
+      --tickets              job ticket sa tabi ng bawat file na pang-imprenta
+      --copies N             ilang kopya, para sa mga job ticket; o en=400,es=200
+      --alone                isang piraso para sa bawat wika ng grupo
+      --size, --press …      kung paano gagawin, gaya ng sa print: lahat ng opsiyon nito maliban sa --corner
 
     Ginagawa ang bawat hinihinging piraso ng bawat programa. Nakatala sa batch.json ng folder kung
     saan ginawa ang bawat file: sa ikalawang takbo, ang kulang o maiiba lang ang gagawin. Kasama
@@ -382,6 +394,8 @@ cli-usage-fold = Hindi paraan ng pagtupi ang “{ $word }”.
     .hint = Isulat ang --fold half o --fold thirds.
 cli-usage-qr-level = Hindi antas ng pagtutuwid ng mali ang “{ $word }”.
     .hint = Isulat ang M, Q o H.
+cli-usage-words = Hindi bilang ng salita ang “{ $word }”.
+    .hint = Sumulat ng buong numero mula 1, gaya ng --words 6
 cli-usage-up = Hindi bilang ng piraso ang “{ $word }”.
     .hint = Sumulat ng buong numero: --up 4
 cli-unknown-sheet-item = Walang bagay na “{ $item }”.

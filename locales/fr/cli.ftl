@@ -71,12 +71,17 @@ cli-help-print =
       --stock NOM        le papier sur lequel on imprime, pour la fiche de travail
       --thickness 0.3mm  son épaisseur ; la poste veut la connaître
       --no-places        enlever la liste des lieux
+      --words 6          combien de mots au plus par ligne, dans chaque langue de la feuille
       --press 13x19in    plusieurs par feuille de presse : 11x17in, 12x18in, 13x19in, sra3, ou autre
       --gutter 8mm       l’espace entre elles
       --up N             combien au plus
       --work-and-turn    recto et verso sur la même plaque
       --alone            un fichier par langue, pas un seul pour toutes
       --no-ticket        ne pas faire la fiche de travail
+      --for press        un fichier pour un imprimeur (PDF/X-4) ; c’est ce qui est fait sauf demande contraire
+      --for web          un fichier à lire à l’écran et à voix haute (PDF/UA-1), sans repères ni fond perdu
+      --profile FICHIER  le profil de sortie CMYK (.icc) envoyé par l’imprimeur
+      --ink-limit N      le plus d’encre que supporte son papier, en pour cent : 300 sauf indication
 
     Fait une feuille en une à quatre langues, en PDF pour l’imprimeur, avec une fiche de travail
     dans un fichier à part, et liste ce que le contrôle a trouvé. S’il y a une erreur, rien n’est
@@ -98,6 +103,13 @@ cli-help-batch =
       --date AAAA-MM-JJ      la date des travaux
       --hands N              combien de feuilles à la fois ; sinon autant que de cœurs
       --again                refaire aussi ce qui est déjà fait
+      --for press            des fichiers pour un imprimeur (PDF/X-4), comme sans --for
+      --for web              des fichiers à lire à l’écran et à voix haute (PDF/UA-1)
+      --profile, --ink-limit les conditions de l’imprimeur, comme pour print
+      --tickets              une fiche de travail à côté de chaque fichier pour l’imprimeur
+      --copies N             combien d’exemplaires, pour les fiches de travail ; ou en=400,fr=200
+      --alone                une feuille pour chaque langue d’un groupe
+      --size, --press …      comment elles sont faites, comme pour print : toutes ses options sauf --corner
 
     Fait chaque feuille demandée de chaque programme. Le dossier garde dans batch.json de quoi
     chaque fichier a été fait : un second passage ne fait que ce qui manque ou serait différent.
@@ -396,6 +408,8 @@ cli-usage-fold = « { $word } » n’est pas une façon de plier.
     .hint = Écrivez --fold half ou --fold thirds.
 cli-usage-qr-level = « { $word } » n’est pas un niveau de correction d’erreurs.
     .hint = Écrivez M, Q ou H.
+cli-usage-words = « { $word } » n’est pas un nombre de mots.
+    .hint = Écrivez un nombre entier à partir de 1, par exemple --words 6
 cli-usage-up = « { $word } » n’est pas un nombre de feuilles.
     .hint = Écrivez un nombre entier : --up 4
 cli-unknown-sheet-item = Il n’y a pas d’objet « { $item } ».

@@ -70,12 +70,17 @@ cli-help-print =
       --stock NON        papye li enprime sou li, pou fich travay la
       --thickness 0.3mm  epesè papye a; lapòs vle konnen li
       --no-places        retire lis kote yo
+      --words 6          konbyen mo maksimòm nan yon liy, nan chak lang fèy la
       --press 13x19in    plizyè sou yon fèy près: 11x17in, 12x18in, 13x19in, sra3, oswa tape l
       --gutter 8mm       espas ant yo
       --up N             konbyen maksimòm
       --work-and-turn    devan ak dèyè sou menm plak
       --alone            yon fichye pou chak lang, pa yon sèl pou tout
       --no-ticket        pa fè fich travay la
+      --for press        yon fichye pou yon enprimè (PDF/X-4); se sa ki fèt si w pa mande lòt
+      --for web          yon fichye pou li sou ekran ak awotvwa (PDF/UA-1), san mak ni debòdman
+      --profile FICHYE   pwofil sòti CMYK (.icc) enprimè a te voye
+      --ink-limit N      kantite lank maksimòm papye l sipòte, an pousan: 300 si w pa di
 
     Fè yon fèy nan youn a kat lang, an PDF pou enprimè a, ak yon fich travay nan yon fichye apa,
     epi bay lis sa kontwòl la jwenn. Si gen yon erè, anyen pa ekri. Menm pwogram ak menm dat bay
@@ -96,6 +101,13 @@ cli-help-batch =
       --date AAAA-MM-JJ      dat travay yo
       --hands N              konbyen fèy an menm tan; sinon menm kantite ak kè òdinatè a
       --again                refè sa ki fèt deja tou
+      --for press            fichye pou yon enprimè (PDF/X-4), menm jan san --for
+      --for web              fichye pou li sou ekran ak awotvwa (PDF/UA-1)
+      --profile, --ink-limit kondisyon enprimè a, menm jan ak print
+      --tickets              yon fich travay akote chak fichye pou enprimè
+      --copies N             konbyen kopi, pou fich travay yo; oswa en=400,ht=200
+      --alone                yon fèy pou chak lang nan yon gwoup
+      --size, --press …      kijan yo fèt, menm jan ak print: tout opsyon l yo sof --corner
 
     Fè chak fèy yo mande pou chak pwogram. Dosye a kenbe nan batch.json ak kisa chak fichye te
     fèt: yon dezyèm fwa fè sèlman sa ki manke oswa ki ta diferan. Dat la konte ladan l; san --date
@@ -373,6 +385,8 @@ cli-usage-fold = “{ $word }” pa yon fason pou pliye.
     .hint = Ekri --fold half oswa --fold thirds.
 cli-usage-qr-level = “{ $word }” pa yon nivo koreksyon erè.
     .hint = Ekri M, Q oswa H.
+cli-usage-words = “{ $word }” pa yon kantite mo.
+    .hint = Ekri yon nonm antye apati 1, tankou --words 6
 cli-usage-up = “{ $word }” pa yon kantite fèy.
     .hint = Ekri yon nonm antye: --up 4
 cli-unknown-sheet-item = Pa gen bagay “{ $item }”.

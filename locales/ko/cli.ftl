@@ -69,12 +69,17 @@ cli-help-print =
       --stock NAME       인쇄할 용지, 작업 지시서용
       --thickness 0.3mm  용지 두께; 우체국에 필요함
       --no-places        장소 목록을 뺌
+      --words 6          인쇄물의 모든 언어에서 한 줄의 최대 단어 수
       --press 13x19in    인쇄 전지에 여러 개: 11x17in, 12x18in, 13x19in, sra3, 또는 직접 씀
       --gutter 8mm       그 사이 간격
       --up N             최대 개수
       --work-and-turn    앞뒤를 한 판에
       --alone            모두 한 파일이 아니라 언어마다 한 파일
       --no-ticket        작업 지시서를 뺌
+      --for press        인쇄소용 파일(PDF/X-4); 따로 청하지 않으면 이것을 만듦
+      --for web          화면으로 보고 소리로 듣는 파일(PDF/UA-1), 재단 표시와 도련 없음
+      --profile FILE     인쇄소가 보낸 CMYK 출력 프로파일(.icc)
+      --ink-limit N      종이가 받는 최대 잉크량(퍼센트): 적지 않으면 300
 
     하나에서 네 언어로 인쇄용 PDF와 별도 파일인 작업 지시서를 만들고 인쇄 전 확인 결과를
     나열합니다. 오류가 있으면 아무것도 쓰지 않습니다. 같은 프로그램과 날짜는 같은 바이트를
@@ -95,6 +100,13 @@ cli-help-batch =
       --date YYYY-MM-DD      작업 날짜
       --hands N              한꺼번에 만드는 수; 없으면 코어 수만큼
       --again                이미 만든 것도 다시 만듦
+      --for press            인쇄소용 파일(PDF/X-4), --for 없을 때와 같음
+      --for web              화면으로 보고 소리로 듣는 파일(PDF/UA-1)
+      --profile, --ink-limit 인쇄소 조건, print와 같음
+      --tickets              인쇄용 파일마다 작업 지시서를 곁들임
+      --copies N             부수, 작업 지시서용; 또는 en=400,es=200
+      --alone                묶음의 언어마다 인쇄물 하나
+      --size, --press …      만드는 방법, print와 같음: --corner를 뺀 모든 옵션
 
     모든 프로그램에서 요청한 인쇄물을 모두 만듭니다. 파일마다 무엇으로 만들었는지 폴더의
     batch.json 에 적어 두므로, 다시 실행하면 없거나 달라질 것만 만듭니다. 날짜도 거기에 듭니다.
@@ -370,6 +382,8 @@ cli-usage-fold = “{ $word }”은(는) 접는 방법이 아닙니다.
     .hint = --fold half 나 --fold thirds 를 쓰세요.
 cli-usage-qr-level = “{ $word }”은(는) 오류 복원 수준이 아닙니다.
     .hint = M, Q, H 중 하나를 쓰세요.
+cli-usage-words = “{ $word }”은(는) 단어 수가 아닙니다.
+    .hint = 1 이상의 자연수를 쓰세요. 예: --words 6
 cli-usage-up = “{ $word }”은(는) 인쇄물 수가 아닙니다.
     .hint = 자연수로 쓰세요: --up 4
 cli-unknown-sheet-item = “{ $item }”이라는 물건이 없습니다.

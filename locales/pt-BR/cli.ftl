@@ -70,12 +70,17 @@ cli-help-print =
       --stock NOME       em que papel se imprime, para a ordem de serviço
       --thickness 0.3mm  a espessura dele; o correio quer saber
       --no-places        tirar a lista de lugares
+      --words 6          quantas palavras no máximo por linha, em cada idioma da folha
       --press 13x19in    várias por folha de máquina: 11x17in, 12x18in, 13x19in, sra3, ou digitada
       --gutter 8mm       o espaço entre elas
       --up N             quantas no máximo
       --work-and-turn    frente e verso na mesma chapa
       --alone            um arquivo para cada idioma, não um só para todos
       --no-ticket        não fazer a ordem de serviço
+      --for press        um arquivo para uma gráfica (PDF/X-4); é o que se faz se não se pedir outro
+      --for web          um arquivo para ler na tela e em voz alta (PDF/UA-1), sem marcas nem sangria
+      --profile ARQUIVO  o perfil de saída CMYK (.icc) que a gráfica enviou
+      --ink-limit N      o máximo de tinta que o papel dela aceita, em porcentagem: 300 se não se disser
 
     Faz uma folha em um a quatro idiomas, em PDF para a gráfica, com a ordem de serviço em um
     arquivo separado, e lista o que a checagem achou. Com um erro, nada é gravado. O mesmo
@@ -96,6 +101,13 @@ cli-help-batch =
       --date AAAA-MM-DD      a data dos trabalhos
       --hands N              quantas folhas ao mesmo tempo; senão, tantas quantos os núcleos
       --again                fazer de novo também o que já está feito
+      --for press            arquivos para uma gráfica (PDF/X-4), como sem --for
+      --for web              arquivos para ler na tela e em voz alta (PDF/UA-1)
+      --profile, --ink-limit as condições da gráfica, como em print
+      --tickets              uma ordem de serviço ao lado de cada arquivo para a gráfica
+      --copies N             quantas cópias, para as ordens de serviço; ou en=400,pt-BR=200
+      --alone                uma folha para cada idioma de um grupo
+      --size, --press …      como são feitas, como em print: todas as suas opções menos --corner
 
     Faz cada folha pedida de cada programa. A pasta guarda em batch.json de que foi feito cada
     arquivo: uma segunda execução só faz o que falta ou ficaria diferente. A data faz parte disso;
@@ -391,6 +403,8 @@ cli-usage-fold = “{ $word }” não é um jeito de dobrar.
     .hint = Escreva --fold half ou --fold thirds.
 cli-usage-qr-level = “{ $word }” não é um nível de correção de erros.
     .hint = Escreva M, Q ou H.
+cli-usage-words = “{ $word }” não é um número de palavras.
+    .hint = Escreva um número inteiro a partir de 1, por exemplo --words 6
 cli-usage-up = “{ $word }” não é um número de folhas.
     .hint = Escreva um número inteiro: --up 4
 cli-unknown-sheet-item = Não há objeto “{ $item }”.

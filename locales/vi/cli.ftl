@@ -70,12 +70,17 @@ cli-help-print =
       --stock NAME       in trên giấy gì, cho phiếu in
       --thickness 0.3mm  giấy dày bao nhiêu; bưu điện cần biết
       --no-places        bỏ danh sách địa điểm
+      --words 6          mỗi dòng nhiều nhất bao nhiêu từ, ở mọi ngôn ngữ của bản in
       --press 13x19in    nhiều bản trên một tờ in: 11x17in, 12x18in, 13x19in, sra3, hoặc tự gõ
       --gutter 8mm       khoảng cách giữa các bản
       --up N             nhiều nhất bao nhiêu bản
       --work-and-turn    mặt trước và mặt sau trên một bản kẽm
       --alone            mỗi ngôn ngữ một tập tin, không phải một cho tất cả
       --no-ticket        bỏ phiếu in
+      --for press        tập tin cho nhà in (PDF/X-4); không yêu cầu gì khác thì tạo loại này
+      --for web          tập tin để đọc trên màn hình và đọc thành tiếng (PDF/UA-1), không có dấu cắt và phần tràn lề
+      --profile FILE     hồ sơ màu CMYK đầu ra (.icc) mà nhà in gửi
+      --ink-limit N      giấy của họ chịu được nhiều nhất bao nhiêu mực, phần trăm: không nêu thì 300
 
     Tạo bản in bằng một đến bốn ngôn ngữ dạng PDF cho nhà in, kèm phiếu in là tập tin riêng, và
     liệt kê kết quả kiểm tra. Có lỗi thì không ghi gì. Cùng chương trình và ngày cho ra cùng các
@@ -96,6 +101,13 @@ cli-help-batch =
       --date YYYY-MM-DD      ngày làm
       --hands N              số bản in tạo cùng lúc; nếu không thì bằng số nhân của máy
       --again                tạo lại cả những gì đã có
+      --for press            các tập tin cho nhà in (PDF/X-4), như khi không có --for
+      --for web              các tập tin để đọc trên màn hình và đọc thành tiếng (PDF/UA-1)
+      --profile, --ink-limit điều kiện của nhà in, như với print
+      --tickets              phiếu in bên cạnh mỗi tập tin cho nhà in
+      --copies N             số bản, cho các phiếu in; hoặc en=400,es=200
+      --alone                mỗi ngôn ngữ trong nhóm một bản in
+      --size, --press …      cách tạo, như với print: mọi tùy chọn của nó trừ --corner
 
     Tạo mọi bản in được yêu cầu của mọi chương trình. Thư mục giữ ghi chép mỗi tập tin được tạo
     từ gì, trong batch.json: lần chạy sau chỉ tạo những gì còn thiếu hoặc sẽ khác. Ngày cũng
@@ -373,6 +385,8 @@ cli-usage-fold = “{ $word }” không phải cách gấp.
     .hint = Xin viết --fold half hoặc --fold thirds.
 cli-usage-qr-level = “{ $word }” không phải mức sửa lỗi.
     .hint = Xin viết M, Q hoặc H.
+cli-usage-words = “{ $word }” không phải số từ.
+    .hint = Xin viết số nguyên từ 1, ví dụ --words 6
 cli-usage-up = “{ $word }” không phải số bản in.
     .hint = Xin viết số nguyên: --up 4
 cli-unknown-sheet-item = Không có món “{ $item }”.

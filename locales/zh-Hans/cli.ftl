@@ -67,12 +67,17 @@ cli-help-print =
       --stock NAME       所用的纸张，写在工单上
       --thickness 0.3mm  纸的厚度；邮局要知道
       --no-places        不写地点列表
+      --words 6          每行最多几个词，按印刷品的每种语言算
       --press 13x19in    一大张印多个：11x17in、12x18in、13x19in、sra3，或自己填写
       --gutter 8mm       它们之间的间距
       --up N             最多几个
       --work-and-turn    正反面在一块印版上
       --alone            每种语言一个文件，而不是合成一个
       --no-ticket        不写工单
+      --for press        交印刷厂的文件（PDF/X-4）；没有别的要求时制作这种
+      --for web          在屏幕上看和朗读的文件（PDF/UA-1），没有裁切标记和出血
+      --profile FILE     印刷厂发来的 CMYK 输出配置文件（.icc）
+      --ink-limit N      纸张最多能承受的油墨，百分比：不写则为 300
 
     用一到四种语言制作印刷用 PDF，另附一个工单文件，并列出印前检查的结果。有错误就不写文件。
     同样的方案和日期得到同样的字节。不指定时，类别为可回收物，语言为方案的前三种，文件夹为
@@ -92,6 +97,13 @@ cli-help-batch =
       --date YYYY-MM-DD      制作日期
       --hands N              同时制作几个；不写则与处理器核心数相同
       --again                已经做好的也重新制作
+      --for press            交印刷厂的文件（PDF/X-4），与不写 --for 相同
+      --for web              在屏幕上看和朗读的文件（PDF/UA-1）
+      --profile, --ink-limit 印刷厂的条件，与 print 相同
+      --tickets              每个印刷文件旁边附一份工单
+      --copies N             份数，用于工单；或写 en=400,es=200
+      --alone                一组中的每种语言各一份印刷品
+      --size, --press …      怎样制作，与 print 相同：除 --corner 外的所有选项
 
     为每个方案制作所要的全部印刷品。文件夹里的 batch.json 记下每个文件由什么制成：再次运行
     只制作缺少的或会有变化的。日期也算在内；不写 --date 就用今天，明天会全部重新制作。
@@ -365,6 +377,8 @@ cli-usage-fold = “{ $word }”不是折法。
     .hint = 请写 --fold half 或 --fold thirds。
 cli-usage-qr-level = “{ $word }”不是纠错等级。
     .hint = 请写 M、Q 或 H。
+cli-usage-words = “{ $word }”不是词数。
+    .hint = 请写不小于 1 的整数，例如 --words 6
 cli-usage-up = “{ $word }”不是印刷品的数量。
     .hint = 请写整数：--up 4
 cli-unknown-sheet-item = 没有“{ $item }”这个物品。

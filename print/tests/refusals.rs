@@ -238,6 +238,31 @@ fn each_is_refused_and_told_why() {
     }
 }
 
+/// Sizes that no sheet of any kind has: nothing, less than nothing, none at all, ten metres.
+#[test]
+fn sizes_that_no_sheet_has_are_refused_for_every_kind() {
+    for name in
+        ["lid-en", "sign-en-es-ar", "sticker-en-es-ar", "mailer-es", "self-mailer-en-es", "handout-en"]
+    {
+        for (width, height) in [
+            (0.0, 0.0),
+            (0.0, 200.0),
+            (-200.0, 200.0),
+            (f64::NAN, 200.0),
+            (10_000.0, 10_000.0),
+            (200.0, f64::INFINITY),
+        ] {
+            let mut job = job(name);
+            job.size = Some(size(width, height));
+            let error = print_job(&job).map(|_| ()).expect_err(name);
+            error.items.iter().for_each(well_formed);
+            let about_size =
+                |item: &PreflightItem| item.code.starts_with("size-") || item.code == "postal-size";
+            assert!(error.items.iter().all(about_size), "{name} {width} x {height}: {error}");
+        }
+    }
+}
+
 /// Two hundred places on a mailer: told how much is missing, and nothing is made.
 #[test]
 fn two_hundred_places_are_too_many_for_a_mailer() {

@@ -311,6 +311,85 @@ fn jobs() -> impl Strategy<Value = SheetJob> {
 /// What a job that is whole in itself may be refused for.
 const TOO_MUCH: [&str; 4] = ["text-too-long", "word-too-wide", "too-many-lines", "postal-field-full"];
 
+/// A job of every kind and way of folding.
+const KINDS: [&str; 8] = [
+    "lid-en-es-ar",
+    "sign-en-es-ar",
+    "sticker-en-es-ar",
+    "mailer-ko-vi-ru",
+    "flat-en-es",
+    "self-mailer-en-es",
+    "self-mailer-thirds-ar-en",
+    "handout-en",
+];
+
+/// Whole and sound, or refused as too much: what is said names the language and the line, or the sheet.
+fn sound_or_refused(job: &SheetJob, name: &str) -> bool {
+    match print_job(job) {
+        Ok(made) => {
+            sound(job, &made.display_list);
+            true
+        }
+        Err(error) => {
+            for item in &error.items {
+                assert!(TOO_MUCH.contains(&item.code.as_str()), "{name}: {}", item.message);
+                let where_ = if item.code == "too-many-lines" { "sheet" } else { "place" };
+                assert!(!item.args[where_].is_empty(), "{name}: {}", item.message);
+            }
+            false
+        }
+    }
+}
+
+/// Every text ten times as long, on the kinds that `refusals.rs` does not look at.
+#[test]
+fn texts_ten_times_as_long_are_whole_or_refused() {
+    let mut refused = Vec::new();
+    for name in ["sign-en-es-ar", "sticker-en-es-ar", "flat-en-es", "self-mailer-thirds-ar-en", "handout-en"]
+    {
+        let mut job = job(name);
+        for block in &mut job.languages {
+            let sections = &mut block.sections;
+            let lines = sections.iter_mut().flat_map(|section| &mut section.lines).map(|line| &mut line.text);
+            for text in lines.chain(&mut block.footer).chain([&mut block.title, &mut block.scan]) {
+                *text = [text.as_str(); 10].join(" ");
+            }
+        }
+        if !sound_or_refused(&job, name) {
+            refused.push(name);
+        }
+    }
+    assert!(refused.len() > 2, "{refused:?} alone: ten times the text has room nearly everywhere");
+}
+
+/// One word that grows: it stays whole, in its area and apart from others, as long as it is narrower than what is there for
+/// it, and the first that is wider is refused.
+#[test]
+fn a_word_that_grows_is_whole_until_it_is_refused() {
+    for name in KINDS {
+        for at_title in [true, false] {
+            // A round label has no title: its one message says it all.
+            if at_title && name.starts_with("sticker") {
+                continue;
+            }
+            let mut fitted = Vec::new();
+            for letters in [4, 12, 20, 32, 160] {
+                let mut job = job(name);
+                let block = &mut job.languages[0];
+                let word = "W".repeat(letters);
+                if at_title {
+                    block.title = word
+                } else {
+                    block.sections[0].lines[0].text = word
+                }
+                fitted.push(sound_or_refused(&job, name));
+            }
+            assert!(fitted[0] && !fitted[4], "{name}: {fitted:?}");
+            assert!(fitted.is_sorted_by(|a, b| a >= b), "{name}: a longer word fits: {fitted:?}");
+        }
+    }
+}
+
 /// Something that does not belong into a text, and what is said of it.
 fn spoilers() -> impl Strategy<Value = (String, &'static [&'static str])> {
     const CHARACTER: &[&str] = &["bad-character"];

@@ -14,12 +14,13 @@ mod need;
 mod outside;
 mod picture;
 mod serve;
+pub mod sheets;
 mod webdriver;
 
 pub use browser::{Browser, DESK, PHONE};
 pub use demo::{Case, demo, demo_guide};
 pub use fail::{OrFail, fail};
 pub use need::{axe, lidleaf, python, root, screenshots, site};
-pub use outside::{Sheet, Tool, sheet, sheet_of, web_sheet};
+pub use outside::{Said, Sheet, Tool, judge, sheet, sheet_again, sheet_of};
 pub use picture::Picture;
 pub use serve::Server;

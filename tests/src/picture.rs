@@ -45,6 +45,16 @@ impl Picture {
         })
     }
 
+    /// Writes it as a binary grey map, for programs that look at pictures.
+    ///
+    /// # Panics
+    /// When it cannot be written.
+    pub fn write(&self, file: &Path) {
+        let mut bytes = format!("P5\n{} {}\n255\n", self.width, self.height).into_bytes();
+        bytes.extend(&self.grey);
+        std::fs::write(file, bytes).or_fail("writing a picture");
+    }
+
     /// Width and height in pixels.
     #[must_use]
     pub fn size(&self) -> (usize, usize) {

@@ -9,6 +9,7 @@
     reason = "a test fails by panicking"
 )]
 
+use lidleaf_tests::sheets::{Asked, LID, POSTCARD, Use};
 use lidleaf_tests::{Browser, DESK, Server, sheet_of};
 use serde_json::{Value, json};
 
@@ -538,10 +539,10 @@ fn the_workers_press_file_is_the_command_lines_byte_for_byte_even_without_a_netw
     browser.keep_downloads();
     let day = "const d = new Date(); const two = (n) => String(n).padStart(2, '0');
         return `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`";
-    for (kind, word, languages) in [
-        ("cart-lid", "lid", &["en"][..]),
-        ("cart-lid", "lid", &["en", "es", "ar"][..]),
-        ("postcard-mailer", "postcard", &["es", "ar"][..]),
+    for (kind, form, languages) in [
+        ("cart-lid", LID, &["en"][..]),
+        ("cart-lid", LID, &["en", "es", "ar"][..]),
+        ("postcard-mailer", POSTCARD, &["es", "ar"][..]),
     ] {
         browser.choose("#print-sheet", kind);
         for at in 0..3 {
@@ -563,13 +564,14 @@ fn the_workers_press_file_is_the_command_lines_byte_for_byte_even_without_a_netw
         browser.click("#print-download-web");
         let (web_name, web_bytes) = browser.handed_out();
         assert!(web_name.ends_with("-web.pdf"), "{web_name}");
-        for (output, bytes) in [("press", bytes), ("web", web_bytes)] {
-            let native = sheet_of(word, languages, today.as_str().unwrap(), output);
-            let native = std::fs::read(native.file()).unwrap();
+        for (output, bytes) in [(Use::Press, bytes), (Use::Web, web_bytes)] {
+            let native = sheet_of(&Asked { form, languages, output }, today.as_str().unwrap());
+            let native = native.bytes();
             let differs = native.iter().zip(&bytes).position(|(a, b)| a != b);
             assert!(
                 native == bytes,
-                "{kind} {languages:?} for the {output}: {} and {} bytes, from {differs:?}",
+                "{kind} {languages:?} for the {}: {} and {} bytes, from {differs:?}",
+                output.word(),
                 native.len(),
                 bytes.len()
             );

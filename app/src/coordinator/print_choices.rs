@@ -5,6 +5,7 @@ use lidleaf::sheets::SheetChoices;
 use print::{Fold, Mm, PRESS_SHEETS, PressSheet, QrLevel, SheetKind, SheetSize, Stock, Turning};
 
 use super::desk::Desk;
+use super::fields::Choice;
 
 /// The fields as they are filled in.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -21,6 +22,8 @@ pub(crate) struct Fields {
     thickness: String,
     distance: String,
     item: String,
+    /// The most words of a line, empty for as many as it takes.
+    words: String,
     press: String,
     work_and_turn: bool,
 }
@@ -75,6 +78,7 @@ impl Fields {
             distance: number(&self.distance)?,
             item: (!self.item.is_empty()).then(|| self.item.clone()),
             without_places: false,
+            words: self.words.parse().ok(),
         })
     }
 }
@@ -95,33 +99,41 @@ fn number(text: &str) -> Result<Option<Mm>, Unread> {
         .ok_or_else(unread)
 }
 
-type Shown = fn(&Fields) -> String;
-type Taken = fn(&mut Fields, String);
+/// How many words a line may be limited to. Ours: fewer say only what a thing is called, and few lines have more.
+const WORDS: [&str; 6] = ["3", "4", "5", "6", "8", "10"];
+
+type Shown<T> = fn(&T) -> String;
+type Taken<T> = fn(&mut T, String);
+
+/// One choice of several, kept in a part of what the screen is filled in with.
+pub(crate) fn pick<T: Send + Sync + 'static>(
+    kept: RwSignal<T>,
+    id: &'static str,
+    label: String,
+    choices: Vec<Choice>,
+    get: Shown<T>,
+    set: Taken<T>,
+) -> AnyView {
+    let now = kept.with_untracked(get);
+    view! {
+        <label class="field">
+            <span>{label}</span>
+            <select id=id on:change:target=move |ev| kept.update(|all| set(all, ev.target().value()))>
+                {choices.into_iter().map(|(v, name)| {
+                    let chosen = v == now;
+                    view! { <option value=v selected=chosen>{name}</option> }
+                }).collect_view()}
+            </select>
+        </label>
+    }
+    .into_any()
+}
 
 /// The fields' part of the form.
 #[component]
 pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<SheetKind>) -> impl IntoView {
     let say = move |key: &'static str| desk.words.with(|w| w.say(key));
-    let pick = move |id: &'static str,
-                     label: &'static str,
-                     choices: Vec<(String, String)>,
-                     get: Shown,
-                     set: Taken| {
-        let now = fields.with_untracked(get);
-        view! {
-            <label class="field">
-                <span>{say(label)}</span>
-                <select id=id on:change:target=move |ev| fields.update(|all| set(all, ev.target().value()))>
-                    {choices.into_iter().map(|(v, name)| {
-                        let chosen = v == now;
-                        view! { <option value=v selected=chosen>{name}</option> }
-                    }).collect_view()}
-                </select>
-            </label>
-        }
-        .into_any()
-    };
-    let line = move |id: &'static str, label: &'static str, get: Shown, set: Taken| {
+    let line = move |id: &'static str, label: &'static str, get: Shown<Fields>, set: Taken<Fields>| {
         view! {
             <label class="field">
                 <span>{say(label)}</span>
@@ -149,7 +161,7 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
         if limits.typed.is_some() {
             all.push((TYPED.to_owned(), say("print-size-typed")));
         }
-        pick("print-size", "print-size", all, |f| f.size.clone(), |f, v| f.size = v)
+        pick(fields, "print-size", say("print-size"), all, |f| f.size.clone(), |f, v| f.size = v)
     };
     let typed = move || {
         let shown = fields.with(|f| f.size == TYPED) && kind.get().sizes().typed.is_some();
@@ -172,8 +184,8 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
                 (String::new(), say("print-fold-half")),
                 ("thirds".to_owned(), say("print-fold-thirds")),
             ];
-            let now: Shown = |f| if f.thirds { "thirds".to_owned() } else { String::new() };
-            pick("print-fold", "print-fold", choices, now, |f, v| f.thirds = v == "thirds")
+            let now: Shown<Fields> = |f| if f.thirds { "thirds".to_owned() } else { String::new() };
+            pick(fields, "print-fold", say("print-fold"), choices, now, |f, v| f.thirds = v == "thirds")
         })
     };
     let items = move || {
@@ -183,7 +195,7 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
         });
         ids.sort_by(|a, b| a.1.cmp(&b.1));
         ids.insert(0, (String::new(), say("choice-none")));
-        pick("print-item", "print-item", ids, |f| f.item.clone(), |f, v| f.item = v)
+        pick(fields, "print-item", say("print-item"), ids, |f| f.item.clone(), |f, v| f.item = v)
     };
     let levels = vec![
         (String::new(), say("print-qr-most")),
@@ -191,6 +203,8 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
         ("quartile".to_owned(), say("print-qr-quartile")),
         ("high".to_owned(), say("print-qr-high")),
     ];
+    let mut words = vec![(String::new(), say("print-words-any"))];
+    words.extend(WORDS.iter().map(|most| ((*most).to_owned(), (*most).to_owned())));
     let mut presses = vec![(String::new(), say("print-press-none"))];
     presses.extend(PRESS_SHEETS.iter().map(|(name, _)| ((*name).to_owned(), (*name).to_owned())));
     view! {
@@ -202,12 +216,13 @@ pub(crate) fn ChoiceFields(desk: Desk, fields: RwSignal<Fields>, kind: Signal<Sh
             <summary>{say("print-more")}</summary>
             <div class="fields">
                 {items()}
+                {pick(fields, "print-words", say("print-words"), words, |f| f.words.clone(), |f, v| f.words = v)}
                 {line("print-distance", "print-distance", |f| f.distance.clone(), |f, v| f.distance = v)}
-                {pick("print-qr-level", "print-qr-level", levels, |f| f.qr_level.clone(), |f, v| f.qr_level = v)}
+                {pick(fields, "print-qr-level", say("print-qr-level"), levels, |f| f.qr_level.clone(), |f, v| f.qr_level = v)}
                 {line("print-stock", "print-stock", |f| f.stock.clone(), |f, v| f.stock = v)}
                 {line("print-thickness", "print-thickness", |f| f.thickness.clone(), |f, v| f.thickness = v)}
                 {tick("print-printers-mark", "print-printers-mark", |f| f.printers_mark, |f, v| f.printers_mark = v)}
-                {pick("print-press", "print-press", presses, |f| f.press.clone(), |f, v| f.press = v)}
+                {pick(fields, "print-press", say("print-press"), presses, |f| f.press.clone(), |f, v| f.press = v)}
                 {tick("print-work-and-turn", "print-work-and-turn", |f| f.work_and_turn, |f, v| f.work_and_turn = v)}
             </div>
         </details>

@@ -17,7 +17,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use super::app::DeskPack;
 use super::desk::{Desk, own_names};
 use super::fields::{Choice, of_program, or_none};
-use super::print_choices::{ChoiceFields, Fields, Unread};
+use super::print_choices::{ChoiceFields, Fields, Unread, pick};
 use crate::browser::{self, FetchProblem};
 use crate::printing::messages::{Made, Order};
 
@@ -364,51 +364,36 @@ pub(crate) fn print(desk: Desk) -> AnyView {
     let m = &w.messages;
     let kinds: Vec<Choice> =
         SheetKind::ALL.iter().map(|k| (k.id().to_owned(), kind_name(&w.messages, *k))).collect();
-    let pick = |id: &'static str,
-                label: String,
-                choices: Vec<Choice>,
-                now: String,
-                set: fn(&mut Wanted, String)| {
-        view! {
-            <label class="field">
-                <span>{label}</span>
-                <select id=id on:change:target=move |ev| wanted.update(|all| set(all, ev.target().value()))>
-                    {choices.into_iter().map(|(v, name)| {
-                        let chosen = v == now;
-                        view! { <option value=v selected=chosen>{name}</option> }
-                    }).collect_view()}
-                </select>
-            </label>
-        }
-    };
     let tags: Vec<Choice> = languages
         .iter()
         .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
         .collect();
+    type Get = fn(&Wanted) -> String;
     type Set = fn(&mut Wanted, String);
-    let setters: [(&'static str, Set); sheets::MOST_LANGUAGES] = [
-        ("print-language-1", |all, v| all.languages[0] = v),
-        ("print-language-2", |all, v| all.languages[1] = v),
-        ("print-language-3", |all, v| all.languages[2] = v),
-        ("print-language-4", |all, v| all.languages[3] = v),
+    let places: [(&'static str, Get, Set); sheets::MOST_LANGUAGES] = [
+        ("print-language-1", |all| all.languages[0].clone(), |all, v| all.languages[0] = v),
+        ("print-language-2", |all| all.languages[1].clone(), |all, v| all.languages[1] = v),
+        ("print-language-3", |all| all.languages[2].clone(), |all, v| all.languages[2] = v),
+        ("print-language-4", |all| all.languages[3].clone(), |all, v| all.languages[3] = v),
     ];
-    let pickers = setters
+    let pickers = places
         .into_iter()
         .enumerate()
-        .map(|(at, (id, set))| {
+        .map(|(at, (id, get, set))| {
             let choices = if at == 0 { tags.clone() } else { or_none(desk, tags.clone()) };
-            pick(id, t!(m, "print-language", number = at + 1), choices, first(at), set)
+            pick(wanted, id, t!(m, "print-language", number = at + 1), choices, get, set)
         })
         .collect_view();
     view! {
         <div id="print-screen">
             <form class="fields" novalidate=true on:submit=make>
-                {pick("print-sheet", t!(m, "print-sheet"), kinds, SheetKind::CartLid.id().to_owned(), |all, v| {
+                {pick(wanted, "print-sheet", t!(m, "print-sheet"), kinds, |all| all.sheet.id().to_owned(), |all, v| {
                     all.sheet = SheetKind::from_id(&v).unwrap_or(SheetKind::CartLid);
                 })}
-                {pick("print-stream", t!(m, "field-stream"), of_program(desk, "stream"),
-                    wanted.with_untracked(|w| w.stream.clone()), |all, v| all.stream = v)}
-                {pick("print-zone", t!(m, "print-zone"), or_none(desk, of_program(desk, "zone")), String::new(), |all, v| all.zone = v)}
+                {pick(wanted, "print-stream", t!(m, "field-stream"), of_program(desk, "stream"),
+                    |all| all.stream.clone(), |all, v| all.stream = v)}
+                {pick(wanted, "print-zone", t!(m, "print-zone"), or_none(desk, of_program(desk, "zone")),
+                    |all| all.zone.clone(), |all, v| all.zone = v)}
                 {pickers}
                 <label class="field">
                     <span>{t!(m, "print-profile")}</span>

@@ -8,6 +8,7 @@ use guide_data::{Catalog, Checked, LanguagePack};
 use locales::Messages;
 use print::SheetKind;
 
+use crate::args::Copies;
 use crate::commands::{file_name, safe, sheet_kind, unspoken};
 use crate::exit::Exit;
 use crate::files;
@@ -41,6 +42,8 @@ pub(crate) struct Wanted {
     pub(crate) alone: bool,
     /// A job ticket for each file, too.
     pub(crate) tickets: bool,
+    /// How many copies the tickets ask for.
+    pub(crate) copies: Copies,
 }
 
 /// A program, checked, with its words.
@@ -97,6 +100,8 @@ pub(crate) struct Planned {
     pub(crate) file: String,
     /// Whether it is the sheet's job ticket: then what the sheet's own file is called.
     pub(crate) ticket_of: Option<String>,
+    /// How many copies its ticket asks for; 0 when nobody has said it.
+    pub(crate) copies: u32,
 }
 
 impl Planned {
@@ -147,6 +152,7 @@ pub(crate) fn plan(at: usize, program: &guide_data::Program, wanted: &Wanted) ->
                     languages: languages.clone(),
                     file,
                     ticket_of: None,
+                    copies: wanted.copies.of(languages),
                 };
                 let ticket = wanted.tickets.then(|| one.ticket());
                 planned.push(one);
@@ -211,6 +217,7 @@ mod tests {
             choices: SheetChoices::default(),
             alone: false,
             tickets: false,
+            copies: Copies::default(),
         };
         plan(3, &program, &wanted)
             .into_iter()

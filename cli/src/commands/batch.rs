@@ -39,6 +39,7 @@ fn run(args: &BatchArgs, voice: &Voice, world: &mut World<'_>, stop: &AtomicBool
         alone: args.alone,
         // Who reads on a screen is no print shop.
         tickets: args.tickets && args.output != OutputAsked::Web,
+        copies: args.copies.clone(),
     };
     let cores = || std::thread::available_parallelism().unwrap_or(NonZeroUsize::MIN);
     let hands = args.hands.unwrap_or_else(cores);
@@ -342,6 +343,7 @@ mod tests {
             choices: crate::sheets::SheetChoices::default(),
             alone: false,
             tickets: false,
+            copies: crate::args::Copies::default(),
         };
         let voice =
             Voice { messages: locales::bundled(&locales::Lang::default()).isolating(false), json: false };

@@ -255,6 +255,8 @@ impl Builder {
                     open.section = Some(section);
                     let mark = Bookmark { title: words.clone(), page, top: frame.y, below: Vec::new() };
                     match open.bookmark.and_then(|at| self.structure.bookmarks.get_mut(at)) {
+                        // A section that runs on to the other side has its heading there again; one entry leads to it.
+                        Some(title) if title.below.last().is_some_and(|last| last.title == mark.title) => {}
                         Some(title) => title.below.push(mark),
                         None => self.structure.bookmarks.push(mark),
                     }
@@ -265,8 +267,9 @@ impl Builder {
                     let mut title = Element::new(StructRole::H1);
                     fill(&mut title, &piece);
                     open.language.push(title);
-                    // The second side of a sheet says the title again; one entry leads to it.
-                    if self.structure.bookmarks.iter().all(|known| known.title != *words) {
+                    // The second side of a sheet says the title again; one entry leads to it. Two languages may
+                    // well have one word for it.
+                    if open.bookmark.is_none() {
                         open.bookmark = Some(self.structure.bookmarks.len());
                         self.structure.bookmarks.push(Bookmark {
                             title: words.clone(),

@@ -87,7 +87,9 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     let mut preferences = root.viewer_preferences();
     preferences.display_doc_title(true);
     if let Some(block) = job.languages.first() {
-        if block.direction == Direction::Rtl {
+        // Only where nothing else is on the sheet: PDFium takes it for every line's direction, and hands out the words of
+        // other languages in reverse.
+        if job.languages.iter().all(|block| block.direction == Direction::Rtl) {
             preferences.direction(pdf_writer::types::Direction::R2L);
         }
         preferences.finish();
