@@ -7,6 +7,7 @@
 mod browser;
 pub mod brute;
 mod console;
+mod copy;
 mod demo;
 mod fail;
 pub mod fuzz;
@@ -17,6 +18,7 @@ mod serve;
 mod webdriver;
 
 pub use browser::{Browser, DESK, PHONE};
+pub use copy::SiteCopy;
 pub use demo::{Case, demo, demo_guide};
 pub use fail::{OrFail, fail};
 pub use need::{axe, lidleaf, python, root, screenshots, site};
