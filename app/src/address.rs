@@ -6,6 +6,7 @@
 //! | `#/category/<id>` | the items of a category |
 //! | `#/item/<id>` | an item: its question or its answer. The QR code's address |
 //! | `#/item/<id>/<n>` | the same after n answers, so that the browser's back goes one answer back |
+//! | `#/zone/<id>/…` | any of these where somebody lives: the code on the lids of one service zone |
 //! | `#/<language>/…` | any of these in a language (BCP 47), chosen as by the switch |
 
 /// What the page shows.
@@ -32,6 +33,8 @@ pub(crate) enum Page {
 pub(crate) struct Address {
     /// The language asked for, if any.
     pub(crate) language: Option<String>,
+    /// The service zone it is for, if any.
+    pub(crate) zone: Option<String>,
     /// The page.
     pub(crate) page: Page,
 }
@@ -45,11 +48,16 @@ impl Address {
         let mut parts: Vec<&str> = fragment.split('/').filter(|p| !p.is_empty()).collect();
         let mut language = None;
         if let Some(first) = parts.first().copied()
-            && !matches!(first, "item" | "category")
+            && !matches!(first, "item" | "category" | "zone")
             && is_language_tag(first)
         {
             language = Some(first.to_owned());
             parts.remove(0);
+        }
+        let mut zone = None;
+        if let ["zone", id, ..] = parts.as_slice() {
+            zone = Some((*id).to_owned());
+            parts.drain(..2);
         }
         let page = match parts.as_slice() {
             [] => Page::Home,
@@ -58,7 +66,7 @@ impl Address {
             ["item", id, step] => Page::Item { id: (*id).to_owned(), step: step.parse().unwrap_or_default() },
             _ => Page::Unknown(fragment.chars().take(SHOWN).collect()),
         };
-        Self { language, page }
+        Self { language, zone, page }
     }
 }
 
@@ -93,20 +101,23 @@ mod tests {
 
     #[test]
     fn fragments_are_read_and_written_alike() {
-        for (fragment, language, page) in [
-            ("", None, Page::Home),
-            ("/", None, Page::Home),
-            ("/es/", Some("es"), Page::Home),
-            ("/item/pizza-box", None, item("pizza-box", 0)),
-            ("item/pizza-box", None, item("pizza-box", 0)),
-            ("/ar/item/pizza-box/2", Some("ar"), item("pizza-box", 2)),
-            ("/zh-Hans/category/glass", Some("zh-Hans"), Page::Category("glass".to_owned())),
-            ("/item/pizza-box/x", None, item("pizza-box", 0)),
+        for (fragment, language, zone, page) in [
+            ("", None, None, Page::Home),
+            ("/", None, None, Page::Home),
+            ("/es/", Some("es"), None, Page::Home),
+            ("/item/pizza-box", None, None, item("pizza-box", 0)),
+            ("item/pizza-box", None, None, item("pizza-box", 0)),
+            ("/ar/item/pizza-box/2", Some("ar"), None, item("pizza-box", 2)),
+            ("/zh-Hans/category/glass", Some("zh-Hans"), None, Page::Category("glass".to_owned())),
+            ("/item/pizza-box/x", None, None, item("pizza-box", 0)),
+            ("/zone/old-mill", None, Some("old-mill"), Page::Home),
+            ("/ko/zone/old-mill/item/pizza-box", Some("ko"), Some("old-mill"), item("pizza-box", 0)),
         ] {
             let address = Address::read(fragment);
-            assert_eq!(address, Address { language: language.map(str::to_owned), page }, "{fragment}");
+            let (language, zone) = (language.map(str::to_owned), zone.map(str::to_owned));
+            assert_eq!(address, Address { language, zone, page }, "{fragment}");
             let again = Address::read(&address.page.fragment("es"));
-            assert_eq!(again, Address { language: Some("es".to_owned()), page: address.page });
+            assert_eq!(again, Address { language: Some("es".to_owned()), zone: None, page: address.page });
         }
     }
 

@@ -13,11 +13,11 @@
 //! | `data/words/<tag>.txt` | other words to search by, fetched once a guide can answer |
 //! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
 //! | `sw.js`, `files.json` | keeping all of it for use without a network |
-//! | `app.css`, `desk.css`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
+//! | `app.css`, `desk.css`, `signs.svg`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
 //!
 //! # Addresses
 //! The resident's page: `#/`, `#/category/<id>`, `#/item/<id>`, each with `/<language>` in front
-//! when a language is meant (`#/es/item/pizza-box`); see `src/address.rs`. The coordinator's page:
+//! when a language is meant, and `/zone/<id>` when a service zone is (`#/es/zone/old-mill/item/pizza-box`); see `src/address.rs`. The coordinator's page:
 //! `#/<screen>` and `#/<screen>/<id>`, screens being `files`, `program`, `streams`, `zones`,
 //! `channels`, `sites`, `rules`, `items`, `texts`, `print`.
 //!
@@ -30,7 +30,9 @@
 //! elsewhere, unlisted, undecided), `.destination` (`data-stream` or `data-channel`), `.prepare`,
 //! `.why`, `.caution`, `.part`, `#temporary`, `#assumed`, `#decided`, `.channel` (`data-channel`),
 //! `.site` (`data-site`), `#language`, `#zone`, `#unreviewed`, `#offline-status` (class `whole`
-//! once everything is kept), `#update`, `#update-now`, `#unknown-language`, `#not-here`.
+//! once everything is kept), `#update`, `#update-now`, `#unknown-language`, `#language-broken`, `#unknown-zone`,
+//! `#not-here`, `#clock-wrong`, `#search-long`, `#said` (what is read aloud), `#near` and `#near-said`, `#ruler` with
+//! `#card`, `#card-drawing` and `#ruler-drawing`, `#number-place`.
 //!
 //! Coordinator: `#tab-<screen>`, `#open-demo`, `#new-program`, `#import-file`, `#import-problem`,
 //! `#import-original`, `#export`, `#drafts`, `#draft-name`, `#save-status` (`data-state` = nothing,

@@ -6,7 +6,7 @@
 use std::fmt::Write as _;
 use std::hint::black_box;
 
-use guide_data::{Catalog, Guide, PackedWords, Program, SearchIndex, check};
+use guide_data::{Catalog, Guide, Program, SearchIndex, check};
 
 use crate::browser;
 
@@ -56,14 +56,11 @@ async fn timings() -> Option<String> {
     let guide = Guide::from_bytes(&published).ok()?;
     let mut entries = Vec::new();
     for language in LANGUAGES {
-        let words = browser::fetch_bytes(&format!("data/lang/{language}.txt")).await.ok()?;
-        let names = PackedWords::from_bytes(&words, &guide).ok()?.pack.names;
-        let others = browser::fetch_bytes(&format!("data/words/{language}.txt")).await.ok()?;
-        let others = guide.search_words(&others).ok()?;
+        let words = browser::fetch_bytes(&format!("data/words/{language}.txt")).await.ok()?;
+        let names = guide.search_words(&words).ok()?;
         for (at, item) in guide.items.iter().enumerate().take(ITEMS) {
-            let own = names.get(&item.id).into_iter().flatten().map(|name| (name, true));
-            let other = others.get(&item.id).into_iter().flatten().map(|name| (name, false));
-            entries.extend(own.chain(other).map(|(n, main)| (at, browser::fold(n), main, item.common)));
+            let own = names.get(&item.id).into_iter().flatten().enumerate();
+            entries.extend(own.map(|(n, name)| (at, name.clone(), n == 0, item.common)));
         }
     }
     let index = SearchIndex::build(entries);

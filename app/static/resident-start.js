@@ -13,6 +13,10 @@ init({ module_or_path: "pkg/resident_bg.wasm" }).catch((problem) => {
   }
 });
 
+// What few people unfold is fetched when they do.
+const unfold = async ({ target }) => target.id === "ruler" && (await import("./ruler.js")).ruler(target);
+addEventListener("toggle", unfold, true);
+
 // The words are asked for while the program is still on its way. It decides which ones: those of the
 // address, of the last choice, of the browser; a wrong guess costs a file.
 function fetchWords() {

@@ -20,6 +20,8 @@ const neverKept = (path) => path === "sw.js" || path === LIST || path === "app-f
 const cacheName = (group, version) => `${PREFIX}${group}:${version}`;
 
 let working = Promise.resolve();
+// The pointer as last read: every file that is asked for needs it.
+let read;
 
 self.addEventListener("install", (event) => {
   // Nothing is kept here: a failed download must not undo the worker that reports it. A newer
@@ -62,21 +64,19 @@ async function answer(request, url) {
 async function lookUp(version, path) {
   const key = new URL(path, self.registration.scope).href;
   for (const group of ["guide", "desk"]) {
-    const name = cacheName(group, version);
-    if (await caches.has(name)) {
-      const found = await (await caches.open(name)).match(key);
-      if (found) return found;
-    }
+    const found = await caches.match(key, { cacheName: cacheName(group, version) });
+    if (found) return found;
   }
   return undefined;
 }
 
-async function pointer() {
-  const found = await (await caches.open(POINTER)).match(pointerKey);
-  return found ? found.json() : null;
+function pointer() {
+  read ??= caches.match(pointerKey, { cacheName: POINTER }).then((found) => (found ? found.json() : null));
+  return read;
 }
 
 async function setPointer(value) {
+  read = undefined;
   await (await caches.open(POINTER)).put(pointerKey, new Response(JSON.stringify(value)));
 }
 
@@ -84,12 +84,16 @@ async function setPointer(value) {
 async function keep(page, group) {
   const tell = (word) => page && page.postMessage(word);
   const groups = group === "desk" ? ["guide", "desk"] : ["guide"];
+  // The browser may have cleared what was kept since.
+  read = undefined;
   let current = await pointer();
   const missing = [];
   for (const one of groups) {
     if (!current || !(await caches.has(cacheName(one, current.version)))) missing.push(one);
   }
   if (!missing.length) tell("whole");
+  const lost = current && missing.includes("guide");
+  if (lost) tell("lost");
   let list;
   try {
     const response = await fetch(LIST, { cache: "no-store" });
@@ -102,7 +106,7 @@ async function keep(page, group) {
   try {
     // Without the guide's own files the pointer means nothing: the browser may have cleared them.
     if (!current || missing.includes("guide") || (missing.length && current.version === list.version)) {
-      tell("fetching");
+      if (!lost) tell("fetching");
       for (const one of missing) await fetchGroup(one, list);
       current = { version: list.version };
       await setPointer(current);
@@ -120,7 +124,7 @@ async function keep(page, group) {
       await broadcast("update-ready");
     }
   } catch {
-    if (missing.length) tell("failed");
+    tell(missing.length ? "failed" : "update-failed");
   }
 }
 

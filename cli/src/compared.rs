@@ -11,7 +11,7 @@ use guide_data::{
 };
 use locales::{DateStyle, Messages, t};
 
-use crate::words::Words;
+use locales::Words;
 
 /// A statement, and what belongs to it.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]

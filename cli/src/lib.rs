@@ -8,7 +8,6 @@ pub mod compared;
 mod preflight;
 pub mod sheets;
 pub mod ticket;
-mod words;
 
 #[cfg(feature = "native")]
 mod args;
@@ -33,9 +32,9 @@ mod serve;
 
 #[cfg(feature = "native")]
 pub use exit::Exit;
+pub use locales::Words;
 pub use preflight::preflight_words;
 #[cfg(feature = "native")]
 pub use run::{World, run};
 #[cfg(feature = "native")]
 pub use serve::Server;
-pub use words::Words;

@@ -19,7 +19,7 @@ use serde_json::Value;
 use crate::exit::Exit;
 use crate::problem::{Outcome, Problem};
 
-use words::{coordinator_pack, packed_words};
+use words::{Packs, coordinator_pack, search_words};
 pub(crate) use words::{desk_messages, language_pack};
 
 /// What was published.
@@ -56,8 +56,9 @@ pub(crate) fn publish(
     files.retain(|path, _| !path.starts_with(MESSAGES));
     let mut guide = checked.guide.clone();
     guide.fill_hours(program);
-    add_data(&mut files, program, catalog, &guide);
-    add_pages(&mut files, program, catalog, &guide, today);
+    let packs = Packs::of(program, catalog);
+    add_data(&mut files, program, catalog, &guide, &packs);
+    add_pages(&mut files, program, &guide, &packs, today);
     if let Some(manifest) = files.get_mut(MANIFEST) {
         fill_manifest(manifest, program);
     }
@@ -85,24 +86,23 @@ fn apart(app: &Path, out: &Path) -> Outcome<()> {
     Ok(())
 }
 
-fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &Catalog, guide: &Guide) {
+fn add_data(
+    files: &mut BTreeMap<String, Vec<u8>>,
+    program: &Program,
+    catalog: &Catalog,
+    guide: &Guide,
+    packs: &Packs,
+) {
     // What phones read is bytes, and named as text all the same: hosts that compress what they send choose
     // by the name, and leave out what they have never heard of.
     files.insert("data/guide.txt".to_owned(), guide.to_bytes());
     files.insert("data/program.json".to_owned(), program.to_json().into_bytes());
     files.insert("data/catalog.json".to_owned(), list::json(catalog));
-    for language in &program.languages {
-        let mut packed = packed_words(program, catalog, guide, language);
-        // A phone can answer with the names alone; other words to search by come right after them.
-        let others: BTreeMap<String, Vec<String>> = packed
-            .pack
-            .names
-            .iter_mut()
-            .filter(|(_, names)| names.len() > 1)
-            .map(|(item, names)| (item.clone(), names.split_off(1)))
-            .collect();
-        files.insert(format!("data/lang/{language}.txt"), packed.to_bytes(guide));
-        files.insert(format!("data/words/{language}.txt"), guide.search_words_to_bytes(&others));
+    for pack in packs.iter() {
+        let language = &pack.language;
+        // A phone can answer with the names alone; all words to search by come right after them.
+        files.insert(format!("data/lang/{language}.txt"), Packs::packed(pack, guide).to_bytes(guide));
+        files.insert(format!("data/words/{language}.txt"), guide.search_words_to_bytes(&search_words(pack)));
     }
     // The coordinator's own screens are in every language there is, whatever the program speaks.
     for language in locales::supported() {
@@ -115,11 +115,11 @@ fn add_data(files: &mut BTreeMap<String, Vec<u8>>, program: &Program, catalog: &
 fn add_pages(
     files: &mut BTreeMap<String, Vec<u8>>,
     program: &Program,
-    catalog: &Catalog,
     guide: &Guide,
+    packs: &Packs,
     today: NaiveDate,
 ) {
-    files.extend(pages::write(program, catalog, guide, today));
+    files.extend(pages::write(program, guide, packs, today));
     if let Some(first) = files.get_mut(PAGE)
         && let Ok(text) = std::str::from_utf8(first)
         && let Some(at) = text.rfind(NOTHING_RUNS)
@@ -152,7 +152,7 @@ fn fill_page(page: &mut Vec<u8>, program: &Program) {
     let name = program.name.get(&program.source_language).unwrap_or_default();
     let first = format!(
         "<div lang=\"{}\" dir=\"{}\"><header class=\"lid\"><p class=\"brand\">\
-         <svg viewBox=\"0 0 32 32\" aria-hidden=\"true\"><use href=\"icons.svg#lidleaf\"></use></svg><span>{}</span></p></header>\
+         <img src=\"icons/leaf.svg\" alt=\"\"><span>{}</span></p></header>\
          <main class=\"starting\"><div class=\"search\"><h1>{}</h1></div></main></div>",
         lang.tag(),
         lang.direction().html(),

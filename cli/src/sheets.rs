@@ -17,7 +17,7 @@ use print::{
     SheetSize, Step, Stock, Tone,
 };
 
-use crate::words::Words;
+use locales::Words;
 
 /// The most languages a sheet takes.
 pub const MOST_LANGUAGES: usize = 4;

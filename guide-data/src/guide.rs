@@ -311,6 +311,28 @@ impl Guide {
             .collect()
     }
 
+    /// The names of the containers that a stream goes into, each once: of those used in a zone and at a
+    /// dwelling type, what `name` calls them by their id. An answer says the container's name when there is
+    /// one alone, and else the stream's, for then it is not known which one stands at home.
+    #[must_use]
+    pub fn container_names(
+        &self,
+        stream: &str,
+        zone: Option<&str>,
+        dwelling: Option<&str>,
+        name: impl Fn(&str) -> Option<String>,
+    ) -> Vec<String> {
+        let mut names: Vec<String> = Vec::new();
+        for container in self.containers(stream, zone, dwelling) {
+            if let Some(name) = name(&container.id)
+                && !names.contains(&name)
+            {
+                names.push(name);
+            }
+        }
+        names
+    }
+
     /// The variables that some item leaves open and its diagram tests.
     pub fn asked_variables(&self) -> impl Iterator<Item = &Variable> {
         let mut asked = vec![false; self.variables.len()];

@@ -62,7 +62,7 @@ pub use printed::{Printing, UntrueLine, untrue, untrue_since};
 pub use program::*;
 pub use ruleset::BATTERY_INSIDE;
 pub use search::{Hit, SearchIndex, fold, fold_lower};
-pub use sites::{Near, distance, nearest};
+pub use sites::{Near, distance, nearest, place_named};
 pub use summarise::{
     FAITHFUL, Line, Summary, SummaryWanted, WordBudget, contradictions, summarise, summarise_within,
 };

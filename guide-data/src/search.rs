@@ -199,38 +199,56 @@ impl SearchIndex {
     /// common the item is.
     pub fn build(entries: impl IntoIterator<Item = (usize, String, bool, u32)>) -> Self {
         let mut index = Self::default();
-        let mut known: BTreeMap<Vec<char>, usize> = BTreeMap::new();
+        let mut known = BTreeMap::new();
         for (item, folded, main, common) in entries {
-            let words = words_of(&folded);
-            if words.is_empty() {
-                continue;
-            }
-            let name = index.names.len();
-            let mut ids = Vec::with_capacity(words.len());
-            for (place, word) in words.iter().enumerate().take(MOST_WORDS) {
-                ids.push(index.word(word.clone(), (name, place, 1), &mut known));
-                if let Some(next) = words.get(place + 1) {
-                    let together = [word.as_slice(), next.as_slice()].concat();
-                    index.word(together, (name, place, 2), &mut known);
-                }
-            }
-            let joined = words.concat();
-            let signs = signs(&joined);
-            index.names.push(Name { item, main, common, words: ids, joined, signs });
+            index.add(item, &folded, main, common, &mut known);
         }
-        let items = index.names.iter().map(|n| n.item).max().map_or(1, |most| most + 1);
+        index.weigh();
+        index
+    }
+
+    /// Adds a name. This and weighing stand apart from what gives the names, lest they be compiled for
+    /// every giver.
+    fn add(
+        &mut self,
+        item: usize,
+        folded: &str,
+        main: bool,
+        common: u32,
+        known: &mut BTreeMap<Vec<char>, usize>,
+    ) {
+        let words = words_of(folded);
+        if words.is_empty() {
+            return;
+        }
+        let name = self.names.len();
+        let mut ids = Vec::with_capacity(words.len());
+        for (place, word) in words.iter().enumerate().take(MOST_WORDS) {
+            ids.push(self.word(word.clone(), (name, place, 1), known));
+            if let Some(next) = words.get(place + 1) {
+                let together = [word.as_slice(), next.as_slice()].concat();
+                self.word(together, (name, place, 2), known);
+            }
+        }
+        let joined = words.concat();
+        let signs = signs(&joined);
+        self.names.push(Name { item, main, common, words: ids, joined, signs });
+    }
+
+    /// Weighs every word by how many items it stands in.
+    fn weigh(&mut self) {
+        let items = self.names.iter().map(|n| n.item).max().map_or(1, |most| most + 1);
         // Which word each item was last counted for.
         let mut counted = vec![usize::MAX; items];
-        for (at, word) in index.words.iter_mut().enumerate() {
+        for (at, word) in self.words.iter_mut().enumerate() {
             let mut of = 0;
-            for name in word.places.iter().filter_map(|(name, ..)| index.names.get(*name)) {
+            for name in word.places.iter().filter_map(|(name, ..)| self.names.get(*name)) {
                 if let Some(counted) = counted.get_mut(name.item).filter(|counted| **counted != at) {
                     (*counted, of) = (at, of + 1);
                 }
             }
             word.weight = telling(of, items);
         }
-        index
     }
 
     fn word(

@@ -2,9 +2,11 @@
 
 use std::f64::consts::{FRAC_PI_2, PI};
 
+use crate::diagram::as_terminal;
 use crate::guide::Guide;
 use crate::order::sort_by;
 use crate::program::Position;
+use crate::search::SearchIndex;
 
 /// A site and how far it is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -65,9 +67,122 @@ pub fn nearest(guide: &Guide, channel: &str, item: Option<&str>, from: Option<Po
     near
 }
 
+/// The place somebody typed, among those a guide knows: its zones and sites by `named` (the kind, "zone" or
+/// "site", and the id), and whatever stands between the commas of sites' addresses: streets, towns, postal
+/// codes. The name as it is known, and a position in its middle; `None` for a place that is none of these.
+/// `fold` brings texts into the form in which they are compared; see [`crate::fold`].
+#[must_use]
+pub fn place_named(
+    guide: &Guide,
+    typed: &str,
+    named: impl Fn(&str, &str) -> String,
+    fold: impl Fn(&str) -> String,
+) -> Option<(String, Position)> {
+    let mut known: Vec<(String, Vec<Position>)> = Vec::new();
+    let mut add = |name: &str, at: Position| match known.iter_mut().find(|(known, _)| known == name) {
+        Some((_, all)) => all.push(at),
+        None => known.push((name.to_owned(), vec![at])),
+    };
+    for zone in &guide.zones {
+        if let Some(centre) = zone.centre {
+            add(&named("zone", &zone.id), centre);
+        }
+    }
+    for site in &guide.sites {
+        add(&named("site", &site.id), site.position);
+        for part in site.address.split(',').map(str::trim).filter(|part| !part.is_empty()) {
+            add(part, site.position);
+        }
+    }
+    let names: Vec<String> = known.iter().map(|(name, _)| fold(name)).collect();
+    let index = SearchIndex::build(names.iter().enumerate().map(|(at, name)| (at, name.clone(), true, 0)));
+    let query = fold(typed);
+    // A slip in a word is forgiven; another number is another street or another town.
+    let numbers = || query.split(' ').filter(|word| word.bytes().any(|b| b.is_ascii_digit()));
+    let hits = index.find(&query, MOST_PLACES);
+    let hit = hits.into_iter().find(|hit| {
+        names
+            .get(hit.item)
+            .is_some_and(|name| numbers().all(|number| name.split(' ').any(|word| word == number)))
+    })?;
+    let (name, all) = known.get(hit.item)?;
+    let count = f64::from(u32::try_from(all.len()).unwrap_or(u32::MAX));
+    let mean = |part: fn(&Position) -> f64| all.iter().map(part).sum::<f64>() / count;
+    Some((name.clone(), Position { lat: mean(|p| p.lat), lon: mean(|p| p.lon) }))
+}
+
+/// How many places are looked through for one with the right number.
+const MOST_PLACES: usize = 50;
+
+impl Guide {
+    /// The items, as positions in [`Guide::items`], that some answer sends to a channel or says it takes as
+    /// well; the most common first. Which answers these are, only asking tells.
+    #[must_use]
+    pub fn items_to(&self, channel: &str) -> Vec<usize> {
+        let goes: Vec<bool> = self
+            .outcomes
+            .iter()
+            .map(|o| o.channel.as_deref() == Some(channel) || o.also.iter().any(|also| also == channel))
+            .collect();
+        // A node's children come before it.
+        let mut leads: Vec<bool> = Vec::with_capacity(self.nodes.len());
+        let there = |leads: &[bool], at: u32| match as_terminal(at) {
+            Some(outcome) => goes.get(outcome) == Some(&true),
+            None => leads.get(at as usize) == Some(&true),
+        };
+        for node in &self.nodes {
+            let some = node.children.iter().any(|&child| there(&leads, child));
+            leads.push(some);
+        }
+        let roots = self.items.iter().map(|item| item.subjects.first().map(|subject| subject.root));
+        let mut items: Vec<usize> =
+            roots.enumerate().filter_map(|(at, root)| there(&leads, root?).then_some(at)).collect();
+        let common = |at: usize| std::cmp::Reverse(self.items.get(at).map(|item| item.common));
+        sort_by(&mut items, |&a, &b| common(a).cmp(&common(b)).then(a.cmp(&b)));
+        items
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::guide::{GuideSite, GuideZone};
+    use crate::search::fold;
+
+    fn site(id: &str, address: &str, lat: f64, lon: f64) -> GuideSite {
+        let position = Position { lat, lon };
+        GuideSite { id: id.to_owned(), address: address.to_owned(), position, ..GuideSite::default() }
+    }
+
+    #[test]
+    fn a_place_is_found_by_zone_town_street_code_and_site() {
+        let centre = Some(Position { lat: 5.0, lon: 6.0 });
+        let guide = Guide {
+            zones: vec![GuideZone { id: "Old Mill".to_owned(), centre, ..GuideZone::default() }],
+            sites: vec![
+                site("Harbor Barn", "12 Quay Street, Larkhithe, QM 00417", 1.0, 2.0),
+                site("Mill Depot", "7 Weir Lane, Larkhithe, QM 00419", 3.0, 4.0),
+                site("Far Shed", "1200 Ridge Road, Dunmarrow", -8.0, 9.0),
+            ],
+            ..Guide::default()
+        };
+        for (typed, expected) in [
+            ("old mill", Some(("Old Mill", 5.0, 6.0))),
+            ("larkhithe", Some(("Larkhithe", 2.0, 3.0))),
+            ("Larkhite", Some(("Larkhithe", 2.0, 3.0))),
+            ("harbour barn", Some(("Harbor Barn", 1.0, 2.0))),
+            ("00419", Some(("QM 00419", 3.0, 4.0))),
+            ("00418", None),
+            ("1200 ridge road", Some(("1200 Ridge Road", -8.0, 9.0))),
+            ("1300 ridge road", None),
+            ("xyzzy", None),
+            ("", None),
+        ] {
+            let found = place_named(&guide, typed, |_, id| id.to_owned(), fold);
+            let found = found.as_ref().map(|(name, at)| (name.as_str(), at.lat, at.lon));
+            assert_eq!(found, expected, "{typed}");
+        }
+    }
 
     #[test]
     fn the_series_is_the_librarys_sine() {

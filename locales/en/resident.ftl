@@ -27,6 +27,8 @@ search-count =
        *[other] { $count } items found
     }
 search-nothing = We found nothing by that name. Try a shorter word. A thing that is not on the list is not always a “no”: ask us.
+# $count is how many letters of a very long text were looked at.
+search-long = That is long. Only its first { $count } letters were looked at.
 home-recent = Looked up lately
 home-common = Often looked up
 home-categories = Browse by kind
@@ -40,6 +42,13 @@ questions-left =
         [one] At most { $count } more question
        *[other] At most { $count } questions in all
     }
+ruler-title = Measure it with this screen
+# The drawing is of a card, upright: its short side is the one to match.
+ruler-card = Hold a bank card upright against the screen. Move the slider until the drawing is as wide as the card.
+# The ruler begins with 0.
+ruler-use = Now lay the thing on the ruler, one end at 0.
+# $measure is a length, $count a number such as 4.5.
+ruler-cards = { $measure }: bank cards laid end to end: { $count }
 
 ## Answers
 
@@ -74,6 +83,17 @@ site-more =
     }
 site-locate = Find the nearest place
 site-no-position = This phone did not say where it is.
+near-label = Town, area or postal code
+# A short button beside the field above.
+near-find = Look there
+# $place is a town, an area or a site.
+near-found = Nearest to { $place }.
+# $place is what was typed.
+near-unknown = This guide does not know a place “{ $place }”. Try a town, your area or the name of a site.
+# $items is a short list of things.
+site-also-takes = Also takes: { $items }
+# Unfolds the whole list.
+site-all-items = Everything it takes
 site-booking = Book ahead.
 site-proof = Bring proof that you live here.
 site-permit = You need a permit.
@@ -100,6 +120,11 @@ offline-failed = The guide could not be saved. It works with internet only. Try 
 offline-impossible = This browser cannot save the guide. It works with internet only.
 update-ready = A newer guide is ready.
 update-now = Use it now
+# The phone has thrown away what was saved.
+offline-lost = The phone has cleared the saved guide. Saving it again…
+# The browser lets the page keep nothing at all.
+offline-forgetful = This browser lets the guide save nothing. It works with internet only and forgets your language and area.
+update-failed = A newer guide did not arrive whole. This one still works, and the phone will try again.
 
 ## When something is not there
 
@@ -110,3 +135,8 @@ unknown-category = There is no group “{ $id }” in this guide. Choose one fro
 unknown-address = There is no page “{ $address }”. Go to the first page.
 # $language is a language tag such as "fr".
 unknown-language = This guide is not in “{ $language }” yet. Choose another language.
+language-broken = The words in “{ $language }” did not arrive whole. Check your connection and choose the language again.
+# $id is what the address named.
+unknown-zone = There is no area “{ $id }” in this guide. Choose yours at the foot of the page.
+# $date is the date the phone shows.
+clock-wrong = This phone says it is { $date }. That cannot be right. What is open now is not known, and rules that change with the season may be wrong here. Set the date.

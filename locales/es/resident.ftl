@@ -23,6 +23,7 @@ search-count =
        *[other] { $count } objetos encontrados
     }
 search-nothing = No encontramos nada con ese nombre. Pruebe con una palabra más corta. Si algo no está en la lista, no siempre es un “no”: pregúntenos.
+search-long = Es muy largo. Solo se buscaron las primeras { $count } letras.
 home-recent = Buscado hace poco
 home-common = Lo que más se busca
 home-categories = Ver por tipo
@@ -35,6 +36,10 @@ questions-left =
         [one] Como mucho { $count } pregunta más
        *[other] Como mucho { $count } preguntas en total
     }
+ruler-title = Medirlo con esta pantalla
+ruler-card = Apoye una tarjeta bancaria de pie contra la pantalla. Mueva el control hasta que el dibujo sea tan ancho como la tarjeta.
+ruler-use = Ahora ponga el objeto sobre la regla, con un extremo en el 0.
+ruler-cards = { $measure }: tarjetas bancarias puestas en fila: { $count }
 
 ## Answers
 
@@ -65,6 +70,12 @@ site-more =
     }
 site-locate = Buscar el lugar más cercano
 site-no-position = Este teléfono no indicó dónde está.
+near-label = Pueblo, zona o código postal
+near-find = Buscar ahí
+near-found = Lo más cercano a { $place }.
+near-unknown = Esta guía no conoce el lugar “{ $place }”. Pruebe con un pueblo, su zona o el nombre de un centro.
+site-also-takes = También recibe: { $items }
+site-all-items = Todo lo que recibe
 site-booking = Haga una cita antes.
 site-proof = Lleve un comprobante de que vive aquí.
 site-permit = Se necesita un permiso.
@@ -89,6 +100,9 @@ offline-failed = No se pudo guardar la guía. Solo funciona con internet. Intén
 offline-impossible = Este navegador no puede guardar la guía. Solo funciona con internet.
 update-ready = Hay una guía más nueva.
 update-now = Usarla ahora
+offline-lost = El teléfono borró la guía guardada. Guardándola de nuevo…
+offline-forgetful = Este navegador no deja guardar nada a la guía. Solo funciona con internet y olvida su idioma y su zona.
+update-failed = Una guía más nueva no llegó completa. Esta sigue funcionando y el teléfono volverá a intentarlo.
 
 ## When something is not there
 
@@ -96,3 +110,6 @@ unknown-item = En esta guía no hay ningún objeto “{ $id }”. Búsquelo por 
 unknown-category = En esta guía no hay ningún grupo “{ $id }”. Elija uno en la primera página.
 unknown-address = No existe la página “{ $address }”. Vaya a la primera página.
 unknown-language = Esta guía aún no está en “{ $language }”. Elija otro idioma.
+language-broken = Las palabras en “{ $language }” no llegaron completas. Compruebe la conexión y elija el idioma otra vez.
+unknown-zone = En esta guía no hay ninguna zona “{ $id }”. Elija la suya al pie de la página.
+clock-wrong = Este teléfono dice que hoy es { $date }. No puede ser. No se sabe qué está abierto ahora, y las reglas que cambian con la temporada pueden fallar. Ajuste la fecha.

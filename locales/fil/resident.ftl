@@ -23,6 +23,7 @@ search-count =
        *[other] { $count } na bagay ang nakita
     }
 search-nothing = Walang nakitang ganyang pangalan. Sumubok ng mas maikling salita. Hindi ibig sabihin ay “hindi” kapag wala sa listahan: itanong sa amin.
+search-long = Masyadong mahaba. Ang unang { $count } letra lang ang hinanap.
 home-recent = Huling hinanap
 home-common = Madalas hanapin
 home-categories = Pumili ayon sa uri
@@ -35,6 +36,10 @@ questions-left =
         [one] Hanggang { $count } tanong pa
        *[other] Hanggang { $count } na tanong lahat
     }
+ruler-title = Sukatin gamit ang screen na ito
+ruler-card = Itapat nang patayo ang bank card sa screen. Igalaw ang slider hanggang kasinlapad ng card ang guhit.
+ruler-use = Ngayon ilagay ang bagay sa ruler, isang dulo sa 0.
+ruler-cards = { $measure }: bank card na magkakadugtong: { $count }
 
 ## Mga sagot
 
@@ -65,6 +70,12 @@ site-more =
     }
 site-locate = Hanapin ang pinakamalapit
 site-no-position = Hindi sinabi ng telepono kung nasaan ito.
+near-label = Bayan, lugar o postal code
+near-find = Maghanap doon
+near-found = Pinakamalapit sa { $place }.
+near-unknown = Hindi alam ng gabay na ito ang lugar na “{ $place }”. Subukan ang bayan, ang inyong lugar o ang pangalan ng site.
+site-also-takes = Tumatanggap din ng: { $items }
+site-all-items = Lahat ng tinatanggap
 site-booking = Magpareserba muna.
 site-proof = Magdala ng patunay na dito kayo nakatira.
 site-permit = Kailangan ng permit.
@@ -88,6 +99,9 @@ offline-failed = Hindi na-save ang gabay. Gagana lang ito kapag may internet. Su
 offline-impossible = Hindi makapag-save ng gabay ang browser na ito. Gagana lang ito kapag may internet.
 update-ready = May bagong gabay na.
 update-now = Gamitin na
+offline-lost = Binura ng telepono ang na-save na gabay. Sine-save ulit…
+offline-forgetful = Walang pinapa-save sa gabay ang browser na ito. Gagana lang ito kapag may internet, at nalilimutan ang inyong wika at lugar.
+update-failed = Hindi buong dumating ang bagong gabay. Gumagana pa rin ito, at susubok ulit ang telepono.
 
 ## Kapag may wala
 
@@ -95,3 +109,6 @@ unknown-item = Walang “{ $id }” sa gabay na ito. Hanapin sa pangalan.
 unknown-category = Walang grupong “{ $id }” sa gabay na ito. Pumili sa unang pahina.
 unknown-address = Walang pahinang “{ $address }”. Pumunta sa unang pahina.
 unknown-language = Wala pang “{ $language }” ang gabay na ito. Pumili ng ibang wika.
+language-broken = Hindi buong dumating ang mga salita sa “{ $language }”. Tingnan ang koneksiyon at piliin ulit ang wika.
+unknown-zone = Walang lugar na “{ $id }” sa gabay na ito. Piliin ang inyo sa ibaba ng pahina.
+clock-wrong = Sabi ng teleponong ito, { $date } ngayon. Hindi maaari iyon. Hindi alam kung ano ang bukas ngayon, at maaaring mali ang mga tuntuning nagbabago ayon sa panahon. Itama ang petsa.

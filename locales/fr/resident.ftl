@@ -24,6 +24,7 @@ search-count =
        *[other] { $count } objets trouvés
     }
 search-nothing = Rien trouvé sous ce nom. Essayez un mot plus court. Si un objet n’est pas sur la liste, ce n’est pas toujours « non » : demandez-nous.
+search-long = C’est long. Seules les { $count } premières lettres ont été cherchées.
 home-recent = Cherché récemment
 home-common = Souvent cherché
 home-categories = Voir par type
@@ -37,6 +38,10 @@ questions-left =
         [many] { $count } questions au plus en tout
        *[other] { $count } questions au plus en tout
     }
+ruler-title = Mesurer avec cet écran
+ruler-card = Tenez une carte bancaire debout contre l’écran. Déplacez le curseur jusqu’à ce que le dessin soit aussi large que la carte.
+ruler-use = Posez maintenant l’objet sur la règle, un bout à 0.
+ruler-cards = { $measure } : cartes bancaires mises bout à bout : { $count }
 
 ## Answers
 
@@ -68,6 +73,12 @@ site-more =
     }
 site-locate = Trouver le lieu le plus proche
 site-no-position = Ce téléphone n’a pas dit où il est.
+near-label = Ville, secteur ou code postal
+near-find = Chercher là
+near-found = Au plus près de { $place }.
+near-unknown = Ce guide ne connaît pas le lieu « { $place } ». Essayez une ville, votre secteur ou le nom d’un site.
+site-also-takes = Prend aussi : { $items }
+site-all-items = Tout ce qu’il prend
 site-booking = Réservez d’avance.
 site-proof = Apportez une preuve que vous habitez ici.
 site-permit = Il vous faut un permis.
@@ -91,6 +102,9 @@ offline-failed = Le guide n’a pas pu être enregistré. Il marche seulement av
 offline-impossible = Ce navigateur ne peut pas enregistrer le guide. Il marche seulement avec Internet.
 update-ready = Un guide plus récent est prêt.
 update-now = L’utiliser
+offline-lost = Le téléphone a effacé le guide enregistré. Il s’enregistre à nouveau…
+offline-forgetful = Ce navigateur ne laisse rien enregistrer. Le guide marche seulement avec Internet et oublie votre langue et votre secteur.
+update-failed = Un guide plus récent n’est pas arrivé en entier. Celui-ci marche encore et le téléphone réessaiera.
 
 ## When something is not there
 
@@ -98,3 +112,6 @@ unknown-item = Il n’y a pas d’objet « { $id } » dans ce guide. Cherchez-
 unknown-category = Il n’y a pas de groupe « { $id } » dans ce guide. Choisissez-en un sur la première page.
 unknown-address = Il n’y a pas de page « { $address } ». Allez à la première page.
 unknown-language = Ce guide n’est pas encore en « { $language } ». Choisissez une autre langue.
+language-broken = Les mots en « { $language } » ne sont pas arrivés en entier. Vérifiez la connexion et choisissez à nouveau la langue.
+unknown-zone = Il n’y a pas de secteur « { $id } » dans ce guide. Choisissez le vôtre en bas de la page.
+clock-wrong = Ce téléphone dit que nous sommes le { $date }. C’est impossible. On ne sait pas ce qui est ouvert, et les règles de saison peuvent être fausses. Réglez la date.

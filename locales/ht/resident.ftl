@@ -22,6 +22,7 @@ search-count =
        *[other] { $count } bagay jwenn
     }
 search-nothing = Nou pa jwenn anyen ak non sa a. Eseye yon mo pi kout. Si yon bagay pa nan lis la, sa pa toujou vle di “non”: mande nou.
+search-long = Li twò long. Nou chèche { $count } premye lèt yo sèlman.
 home-recent = Chèche talè
 home-common = Sa moun chèche souvan
 home-categories = Gade pa kalite
@@ -33,6 +34,10 @@ questions-left =
     { $count ->
        *[other] Kesyon ki rete: { $count } maksimòm
     }
+ruler-title = Mezire l ak ekran sa a
+ruler-card = Mete yon kat labank kanpe sou ekran an. Deplase kontwòl la jiskaske desen an laj menm jan ak kat la.
+ruler-use = Kounye a mete bagay la sou règ la, yon bout sou 0.
+ruler-cards = { $measure }: kat labank youn dèyè lòt: { $count }
 
 ## Answers
 
@@ -62,6 +67,12 @@ site-more =
     }
 site-locate = Jwenn kote ki pi pre a
 site-no-position = Telefòn sa a pa di ki kote li ye.
+near-label = Vil, zòn oswa kòd postal
+near-find = Chèche la
+near-found = Pi pre { $place }.
+near-unknown = Gid sa a pa konnen kote “{ $place }”. Eseye yon vil, zòn ou oswa non yon sant.
+site-also-takes = Li pran tou: { $items }
+site-all-items = Tout sa li pran
 site-booking = Pran randevou davans.
 site-proof = Pote yon prèv ou rete isit la.
 site-permit = Ou bezwen yon pèmi.
@@ -85,6 +96,9 @@ offline-failed = Nou pa t ka anrejistre gid la. Li mache ak entènèt sèlman. E
 offline-impossible = Navigatè sa a pa ka anrejistre gid la. Li mache ak entènèt sèlman.
 update-ready = Gen yon gid ki pi nouvo.
 update-now = Sèvi avè l
+offline-lost = Telefòn nan efase gid ki te anrejistre a. N ap anrejistre l ankò…
+offline-forgetful = Navigatè sa a pa kite gid la anrejistre anyen. Li mache ak entènèt sèlman epi li bliye lang ou ak zòn ou.
+update-failed = Yon gid ki pi nouvo pa rive nèt. Sa a toujou mache, epi telefòn nan ap eseye ankò.
 
 ## When something is not there
 
@@ -92,3 +106,6 @@ unknown-item = Pa gen bagay “{ $id }” nan gid sa a. Chèche li pa non.
 unknown-category = Pa gen gwoup “{ $id }” nan gid sa a. Chwazi youn sou premye paj la.
 unknown-address = Pa gen paj “{ $address }”. Ale sou premye paj la.
 unknown-language = Gid sa a poko nan lang “{ $language }”. Chwazi yon lòt lang.
+language-broken = Mo yo nan “{ $language }” pa rive nèt. Tcheke koneksyon ou epi chwazi lang nan ankò.
+unknown-zone = Pa gen zòn “{ $id }” nan gid sa a. Chwazi pa ou anba paj la.
+clock-wrong = Telefòn sa a di jodi a se { $date }. Sa pa posib. Nou pa konnen kisa ki louvri kounye a, epi règ ki chanje ak sezon ka pa bon. Mete bon dat la.

@@ -22,6 +22,7 @@ search-count =
        *[other] { $count }개 찾음
     }
 search-nothing = 그런 이름이 없습니다. 더 짧은 말로 찾아보세요. 목록에 없다고 꼭 “안 됨”은 아닙니다. 저희에게 물어보세요.
+search-long = 너무 깁니다. 앞의 { $count }글자만 찾았습니다.
 home-recent = 최근에 찾은 것
 home-common = 자주 찾는 것
 home-categories = 종류별로 보기
@@ -33,6 +34,10 @@ questions-left =
     { $count ->
        *[other] 질문이 많아야 { $count }개 남았습니다
     }
+ruler-title = 이 화면으로 재기
+ruler-card = 은행 카드를 세워서 화면에 대세요. 그림이 카드와 같은 너비가 될 때까지 막대를 움직이세요.
+ruler-use = 이제 물건의 한쪽 끝을 0에 맞춰 자에 대세요.
+ruler-cards = { $measure }: 은행 카드를 길게 이어 놓은 수 { $count }
 
 ## Answers
 
@@ -62,6 +67,12 @@ site-more =
     }
 site-locate = 가장 가까운 곳 찾기
 site-no-position = 휴대폰이 위치를 알려 주지 않았습니다.
+near-label = 동네, 지역 또는 우편번호
+near-find = 그 근처 찾기
+near-found = { $place }에서 가까운 순서입니다.
+near-unknown = 이 안내에는 “{ $place }”라는 곳이 없습니다. 동네, 지역 또는 수거 장소 이름을 써 보세요.
+site-also-takes = 이것도 받습니다: { $items }
+site-all-items = 받는 것 모두
 site-booking = 먼저 예약하세요.
 site-proof = 거주 증명을 가져가세요.
 site-permit = 허가증이 필요합니다.
@@ -85,6 +96,9 @@ offline-failed = 저장하지 못했습니다. 인터넷이 있어야 됩니다.
 offline-impossible = 이 브라우저는 저장할 수 없습니다. 인터넷이 있어야 됩니다.
 update-ready = 새 안내가 있습니다.
 update-now = 지금 쓰기
+offline-lost = 휴대폰이 저장한 안내를 지웠습니다. 다시 저장하는 중…
+offline-forgetful = 이 브라우저는 아무것도 저장하지 못하게 합니다. 인터넷이 있어야 되고, 언어와 지역을 기억하지 못합니다.
+update-failed = 새 안내가 다 오지 않았습니다. 지금 안내는 그대로 쓸 수 있고, 휴대폰이 다시 해 봅니다.
 
 ## When something is not there
 
@@ -92,3 +106,6 @@ unknown-item = 이 안내에는 “{ $id }”라는 물건이 없습니다. 이�
 unknown-category = 이 안내에는 “{ $id }”라는 묶음이 없습니다. 첫 화면에서 고르세요.
 unknown-address = “{ $address }”라는 쪽이 없습니다. 첫 화면으로 가세요.
 unknown-language = 이 안내는 아직 “{ $language }”로 되어 있지 않습니다. 다른 언어를 고르세요.
+language-broken = “{ $language }” 글이 다 오지 않았습니다. 연결을 확인하고 언어를 다시 고르세요.
+unknown-zone = 이 안내에는 “{ $id }”라는 지역이 없습니다. 화면 아래에서 지역을 고르세요.
+clock-wrong = 이 휴대폰은 오늘이 { $date }이라고 합니다. 맞을 리 없습니다. 지금 열려 있는지 알 수 없고, 철마다 바뀌는 규칙이 틀릴 수 있습니다. 날짜를 맞추세요.

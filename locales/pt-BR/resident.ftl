@@ -24,6 +24,7 @@ search-count =
        *[other] { $count } objetos encontrados
     }
 search-nothing = Não achamos nada com esse nome. Tente uma palavra mais curta. O que não está na lista nem sempre é um “não”: pergunte.
+search-long = É muito longo. Só as primeiras { $count } letras foram procuradas.
 home-recent = Procurados há pouco
 home-common = Mais procurados
 home-categories = Ver por tipo
@@ -37,6 +38,10 @@ questions-left =
         [many] No máximo { $count } perguntas ao todo
        *[other] No máximo { $count } perguntas ao todo
     }
+ruler-title = Medir com esta tela
+ruler-card = Encoste um cartão de banco em pé na tela. Mova o controle até o desenho ficar da largura do cartão.
+ruler-use = Agora ponha o objeto sobre a régua, uma ponta no 0.
+ruler-cards = { $measure }: cartões de banco em fila: { $count }
 
 ## Answers
 
@@ -68,6 +73,12 @@ site-more =
     }
 site-locate = Achar o lugar mais perto
 site-no-position = Este celular não disse onde está.
+near-label = Cidade, região ou CEP
+near-find = Procurar lá
+near-found = Mais perto de { $place }.
+near-unknown = Este guia não conhece o lugar “{ $place }”. Tente uma cidade, sua região ou o nome de um ponto.
+site-also-takes = Também recebe: { $items }
+site-all-items = Tudo o que recebe
 site-booking = Marque hora antes.
 site-proof = Leve um comprovante de que mora aqui.
 site-permit = Você precisa de uma licença.
@@ -91,6 +102,9 @@ offline-failed = Não foi possível salvar o guia. Ele só funciona com internet
 offline-impossible = Este navegador não consegue salvar o guia. Ele só funciona com internet.
 update-ready = Há um guia mais novo.
 update-now = Usar agora
+offline-lost = O celular apagou o guia salvo. Salvando de novo…
+offline-forgetful = Este navegador não deixa o guia salvar nada. Ele só funciona com internet e esquece seu idioma e sua região.
+update-failed = Um guia mais novo não chegou inteiro. Este continua funcionando e o celular vai tentar de novo.
 
 ## When something is not there
 
@@ -98,3 +112,6 @@ unknown-item = Não há objeto “{ $id }” neste guia. Procure pelo nome.
 unknown-category = Não há grupo “{ $id }” neste guia. Escolha um na primeira página.
 unknown-address = Não há página “{ $address }”. Vá para a primeira página.
 unknown-language = Este guia ainda não está em “{ $language }”. Escolha outro idioma.
+language-broken = As palavras em “{ $language }” não chegaram inteiras. Verifique a conexão e escolha o idioma de novo.
+unknown-zone = Não há região “{ $id }” neste guia. Escolha a sua no fim da página.
+clock-wrong = Este celular diz que hoje é { $date }. Não pode ser. Não se sabe o que está aberto agora, e as regras de época podem estar erradas. Acerte a data.

@@ -20,6 +20,7 @@ mod messages;
 mod number;
 mod pattern;
 mod plural;
+mod words;
 
 #[cfg(feature = "bundled")]
 mod bundled;
@@ -35,3 +36,4 @@ pub use mark::source_mark;
 pub use measure::{Quantity, Rounding, Units};
 pub use messages::{Messages, Problem, ProblemKind, Translated};
 pub use number::NumberSymbols;
+pub use words::Words;

@@ -22,6 +22,7 @@ search-count =
        *[other] Tìm thấy { $count } món
     }
 search-nothing = Không tìm thấy tên này. Xin thử từ ngắn hơn. Món không có trong danh sách chưa chắc là “không”: hãy hỏi chúng tôi.
+search-long = Chữ quá dài. Chỉ tìm { $count } chữ cái đầu.
 home-recent = Mới tra gần đây
 home-common = Thường tra
 home-categories = Xem theo loại
@@ -33,6 +34,10 @@ questions-left =
     { $count ->
        *[other] Còn nhiều nhất { $count } câu hỏi
     }
+ruler-title = Đo bằng màn hình này
+ruler-card = Áp thẻ ngân hàng dựng đứng vào màn hình. Kéo thanh trượt đến khi hình rộng bằng thẻ.
+ruler-use = Giờ đặt món đồ lên thước, một đầu ở số 0.
+ruler-cards = { $measure }: số thẻ ngân hàng xếp nối nhau: { $count }
 
 ## Answers
 
@@ -62,6 +67,12 @@ site-more =
     }
 site-locate = Tìm nơi gần nhất
 site-no-position = Điện thoại không cho biết vị trí.
+near-label = Thị trấn, khu vực hoặc mã bưu chính
+near-find = Tìm ở đó
+near-found = Gần { $place } nhất.
+near-unknown = Hướng dẫn không biết nơi “{ $place }”. Xin thử tên thị trấn, khu vực hoặc điểm thu nhận.
+site-also-takes = Cũng nhận: { $items }
+site-all-items = Tất cả những gì nơi này nhận
 site-booking = Xin hẹn trước.
 site-proof = Mang giấy chứng minh địa chỉ.
 site-permit = Cần giấy phép.
@@ -85,6 +96,9 @@ offline-failed = Không lưu được hướng dẫn. Chỉ dùng được khi c
 offline-impossible = Trình duyệt này không lưu được hướng dẫn. Chỉ dùng được khi có mạng.
 update-ready = Có hướng dẫn mới.
 update-now = Dùng ngay
+offline-lost = Điện thoại đã xóa hướng dẫn đã lưu. Đang lưu lại…
+offline-forgetful = Trình duyệt này không cho hướng dẫn lưu gì. Chỉ dùng được khi có mạng và không nhớ ngôn ngữ, khu vực của bạn.
+update-failed = Hướng dẫn mới chưa tải đủ. Bản này vẫn dùng được, điện thoại sẽ thử lại.
 
 ## When something is not there
 
@@ -92,3 +106,6 @@ unknown-item = Hướng dẫn không có món “{ $id }”. Xin tìm theo tên.
 unknown-category = Hướng dẫn không có nhóm “{ $id }”. Xin chọn ở trang đầu.
 unknown-address = Không có trang “{ $address }”. Xin về trang đầu.
 unknown-language = Hướng dẫn chưa có tiếng “{ $language }”. Xin chọn tiếng khác.
+language-broken = Chữ của “{ $language }” chưa tải đủ. Xin kiểm tra mạng rồi chọn lại ngôn ngữ.
+unknown-zone = Hướng dẫn không có khu vực “{ $id }”. Xin chọn khu vực của bạn ở cuối trang.
+clock-wrong = Điện thoại báo hôm nay là { $date }. Không thể đúng. Không biết nơi nào đang mở, và quy định theo mùa có thể sai. Xin chỉnh lại ngày.

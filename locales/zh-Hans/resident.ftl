@@ -22,6 +22,7 @@ search-count =
        *[other] 找到 { $count } 项
     }
 search-nothing = 没找到这个名称。请试试更短的词。清单上没有的东西不一定“不收”，请问我们。
+search-long = 内容太长，只查找了前 { $count } 个字。
 home-recent = 最近查过
 home-common = 常查
 home-categories = 按种类查
@@ -33,6 +34,10 @@ questions-left =
     { $count ->
        *[other] 最多还有 { $count } 个问题
     }
+ruler-title = 用这个屏幕量
+ruler-card = 把一张银行卡竖着贴在屏幕上。移动滑块，直到图和卡一样宽。
+ruler-use = 现在把东西放在尺子上，一端对准 0。
+ruler-cards = { $measure }：银行卡首尾相接 { $count } 张
 
 ## Answers
 
@@ -62,6 +67,12 @@ site-more =
     }
 site-locate = 找最近的地点
 site-no-position = 手机没有给出位置。
+near-label = 城镇、地区或邮政编码
+near-find = 在那里找
+near-found = 按离“{ $place }”的远近排列。
+near-unknown = 指南里没有“{ $place }”这个地方。请试试城镇、您的地区或站点名称。
+site-also-takes = 还收：{ $items }
+site-all-items = 全部收的东西
 site-booking = 请先预约。
 site-proof = 请带住址证明。
 site-permit = 需要许可证。
@@ -85,6 +96,9 @@ offline-failed = 指南没能保存，只能联网用。请稍后再试。
 offline-impossible = 这个浏览器不能保存指南，只能联网用。
 update-ready = 有新版指南。
 update-now = 用新版
+offline-lost = 手机清除了已保存的指南。正在重新保存…
+offline-forgetful = 这个浏览器不让指南保存任何内容。只能联网用，也记不住您的语言和地区。
+update-failed = 新版指南没有完整收到。现在的仍可用，手机会再试。
 
 ## When something is not there
 
@@ -92,3 +106,6 @@ unknown-item = 指南里没有“{ $id }”这个物品。请用名称搜索。
 unknown-category = 指南里没有“{ $id }”这个类别。请在首页选择。
 unknown-address = 没有“{ $address }”这一页。请回首页。
 unknown-language = 指南还没有“{ $language }”版本。请选别的语言。
+language-broken = “{ $language }”的文字没有完整收到。请检查网络，再选一次语言。
+unknown-zone = 指南里没有“{ $id }”这个地区。请在页面底部选择您的地区。
+clock-wrong = 手机显示今天是 { $date }，这不可能对。现在开不开门无法知道，随季节变化的规则也可能不对。请校正日期。

@@ -46,6 +46,7 @@ pub struct Browser {
     session: String,
     profile: tempfile::TempDir,
     language: String,
+    preferences: Value,
     size: (u32, u32),
     noted: Vec<Entry>,
     requested: Vec<String>,
@@ -67,6 +68,20 @@ impl Browser {
     /// When Chromium or chromedriver is missing.
     #[must_use]
     pub fn start_in(size: (u32, u32), language: &str) -> Self {
+        Self::start_with(size, language, json!({}))
+    }
+
+    /// Starts one that lets no page store anything, as strict settings and some private windows do.
+    ///
+    /// # Panics
+    /// When Chromium or chromedriver is missing.
+    #[must_use]
+    pub fn start_forgetful(size: (u32, u32)) -> Self {
+        // Chromium counts every kind of storage among cookies; 2 is "block".
+        Self::start_with(size, "en-US", json!({ "profile.default_content_setting_values.cookies": 2 }))
+    }
+
+    fn start_with(size: (u32, u32), language: &str, preferences: Value) -> Self {
         let profile = tempfile::tempdir().or_fail("making a profile's folder");
         let driver = Driver::start();
         let mut browser = Self {
@@ -74,6 +89,7 @@ impl Browser {
             session: String::new(),
             profile,
             language: language.to_owned(),
+            preferences,
             size,
             noted: Vec::new(),
             requested: Vec::new(),
@@ -89,7 +105,7 @@ impl Browser {
         arguments.push(format!("--accept-lang={}", self.language));
         arguments.push(format!("--window-size={},{}", self.size.0.max(500), self.size.1));
         let session = self.driver.session(&json!({
-            "goog:chromeOptions": { "args": arguments },
+            "goog:chromeOptions": { "args": arguments, "prefs": self.preferences },
             "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
         }));
         self.session = session.id().to_owned();

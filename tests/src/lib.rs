@@ -7,6 +7,7 @@
 mod browser;
 pub mod brute;
 mod console;
+mod copy;
 mod demo;
 mod fail;
 pub mod fuzz;
@@ -18,6 +19,7 @@ pub mod sheets;
 mod webdriver;
 
 pub use browser::{Browser, DESK, PHONE};
+pub use copy::SiteCopy;
 pub use demo::{Case, demo, demo_guide};
 pub use fail::{OrFail, fail};
 pub use need::{axe, lidleaf, python, root, screenshots, site};

@@ -55,7 +55,7 @@ const FIRST_LOAD: &[Counted] = &[
     File("resident-start.js"),
     File("recover.js"),
     File("manifest.webmanifest"),
-    File("icons.svg"),
+    File("signs.svg"),
     File("icons/leaf.svg"),
     File("icons/leaf-192.png"),
     File("pkg/resident.js"),

@@ -6,8 +6,8 @@ use guide_data::{
     LanguagePack, PrintedSheet, Program, comparison, has_unreviewed, notice, program_texts, untrue_since,
 };
 use leptos::prelude::*;
-use lidleaf::Words as SharedWords;
 use lidleaf::compared::{self, Pair, Text, Told};
+use locales::Words as SharedWords;
 use locales::{Lang, t};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 

@@ -1,22 +1,28 @@
 //! The answer: verdict by word, shape and colour; where it goes; how to prepare it; why.
 
 use guide_data::{Answer, Answered, GuideContainer, Outcome};
-use locales::t;
+use locales::{DateStyle, t};
 
 use super::html::{Html, put};
 use super::pictogram::{mark, of_channel, of_container, pictogram};
 use super::site::channel;
 use super::state::State;
+use crate::browser;
 
 /// The answer for an item and for those of its parts that go elsewhere.
 pub(crate) fn answer(out: &mut Html, state: &State, item: &str, answer: &Answer) {
     let words = &state.words;
     let nothing = Outcome::default();
     let whole = answer.whole().unwrap_or(&nothing);
-    out.markup("<article id=\"answer\" class=\"answer\"><div role=\"status\" aria-live=\"polite\" id=\"verdict-live\">");
+    let now = browser::now();
+    if !now.is_plausible() {
+        let date = words.messages.date(now.day, DateStyle::Long);
+        put!(out, "<p class=\"notice\" id=\"clock-wrong\">" (t!(words.messages, "clock-wrong", date = date)) "</p>");
+    }
+    out.markup("<article id=\"answer\" class=\"answer\">");
     verdict(out, state, whole);
-    out.markup("</div>");
-    detail(out, state, whole, item);
+    let mut asks_where = true;
+    detail(out, state, whole, item, &mut asks_where);
     let mut parts = answer.parts_apart().peekable();
     if parts.peek().is_some() {
         out.markup("<div class=\"parts\" id=\"parts\">");
@@ -24,7 +30,7 @@ pub(crate) fn answer(out: &mut Html, state: &State, item: &str, answer: &Answer)
             let name = words.say(&format!("part-{}", part.part.as_deref().unwrap_or_default()));
             put!(out, "<section class=\"part\" aria-label=\"" (name) "\"><h2>" (name) "</h2>");
             verdict(out, state, &part.outcome);
-            detail(out, state, &part.outcome, item);
+            detail(out, state, &part.outcome, item, &mut asks_where);
             out.markup("</section>");
         }
         out.markup("</div>");
@@ -41,14 +47,27 @@ pub(crate) fn answer(out: &mut Html, state: &State, item: &str, answer: &Answer)
     out.markup("</article>");
 }
 
+/// The verdict's word.
+fn word(state: &State, outcome: &Outcome) -> String {
+    if outcome.closed_list {
+        t!(state.words.messages, "verdict-closed")
+    } else {
+        state.words.say(&format!("verdict-{}", outcome.verdict.code()))
+    }
+}
+
+/// Verdict and place in a line, for those who do not see them.
+pub(crate) fn said(state: &State, answer: &Answer) -> String {
+    let Some(outcome) = answer.whole() else { return String::new() };
+    let (zone, dwelling) = (state.zone.as_deref(), state.dwelling());
+    let place = state.words.shared().destination_at(&state.guide, outcome, zone, dwelling);
+    place.into_iter().fold(word(state, outcome), |said, place| format!("{said}. {place}"))
+}
+
 /// The verdict and where the thing goes.
 fn verdict(out: &mut Html, state: &State, outcome: &Outcome) {
     let code = outcome.verdict.code();
-    let word = if outcome.closed_list {
-        t!(state.words.messages, "verdict-closed")
-    } else {
-        state.words.say(&format!("verdict-{code}"))
-    };
+    let word = word(state, outcome);
     put!(out, "<div class=\"verdict " (code) "\" data-verdict=\"" (code) "\">");
     mark(out, outcome.verdict);
     put!(out, "<div><p class=\"verdict-word\">" (word) "</p>");
@@ -66,30 +85,20 @@ fn containers<'s>(state: &'s State, outcome: &Outcome) -> Vec<&'s GuideContainer
 fn destination(out: &mut Html, state: &State, outcome: &Outcome) {
     let words = &state.words;
     if let Some(stream) = &outcome.stream {
-        let name_of = |c: &GuideContainer| words.text(&format!("container.{}", c.id));
-        let mut named: Vec<String> = Vec::new();
+        let (zone, dwelling) = (state.zone.as_deref(), state.dwelling());
+        let name = words.shared().destination_at(&state.guide, outcome, zone, dwelling).unwrap_or_default();
         let mut looks: Vec<(&str, &str)> = Vec::new();
         for container in containers(state, outcome) {
-            let Some(name) = name_of(container) else { continue };
-            if !named.contains(&name) {
-                named.push(name);
-                let look = (container.colour.as_str(), of_container(&container.kind));
-                if !looks.contains(&look) {
-                    looks.push(look);
-                }
+            let look = (container.colour.as_str(), of_container(&container.kind));
+            if !looks.contains(&look) {
+                looks.push(look);
             }
         }
         put!(out, "<p class=\"destination\" data-stream=\"" (stream) "\"><span class=\"container\">");
         for (colour, symbol) in looks {
             swatch(out, colour, symbol);
         }
-        // Without a zone a stream may have several containers: then its own name is the clearest,
-        // beside the shapes and colours it comes in.
-        match named.as_slice() {
-            [one] => out.text(one),
-            _ => out.text(&words.named("stream", stream)),
-        }
-        out.markup("</span></p>");
+        put!(out, (name) "</span></p>");
     } else if let Some(channel) = &outcome.channel {
         let kind =
             state.guide.channels.iter().find(|known| known.id == *channel).map(|known| known.kind.as_str());
@@ -103,29 +112,29 @@ fn destination(out: &mut Html, state: &State, outcome: &Outcome) {
 fn swatch(out: &mut Html, colour: &str, symbol: &str) {
     if colour.len() == 7 && colour.starts_with('#') && colour.bytes().skip(1).all(|b| b.is_ascii_hexdigit()) {
         put!(out, "<svg class=\"swatch\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">\
-            <use fill=\"" (colour) "\" href=\"icons.svg#" (symbol) "\"></use></svg>");
+            <use fill=\"" (colour) "\" href=\"signs.svg#" (symbol) "\"></use></svg>");
     }
 }
 
 /// What belongs to one outcome: caution, preparation, reason, sites, whom to ask.
-fn detail(out: &mut Html, state: &State, outcome: &Outcome, item: &str) {
+fn detail(out: &mut Html, state: &State, outcome: &Outcome, item: &str, asks_where: &mut bool) {
     let words = &state.words;
     let m = &words.messages;
     if outcome.temporary {
         put!(out, "<p class=\"temporary\" id=\"temporary\">" (t!(m, "temporary-order")) "</p>");
     }
-    for text in words.banned(outcome) {
+    for text in words.shared().banned(outcome) {
         put!(out, "<p class=\"banned\">" (text) "</p>");
     }
     if let Some(class) = &outcome.hazard {
         put!(out, "<div class=\"caution\" role=\"note\"><svg viewBox=\"0 0 48 48\" aria-hidden=\"true\">\
-            <use href=\"icons.svg#verdict-caution\"></use></svg><p><strong>" (t!(m, "caution-title"))
+            <use href=\"signs.svg#verdict-caution\"></use></svg><p><strong>" (t!(m, "caution-title"))
             "</strong> " (words.say(&format!("caution-{class}"))) "</p></div>");
     }
     if !outcome.steps.is_empty() {
         put!(out, "<section class=\"prepare\"><h2>" (t!(m, "prepare-title")) "</h2><ol>");
         for step in &outcome.steps {
-            put!(out, "<li>" (words.step(step)) "</li>");
+            put!(out, "<li>" (words.shared().step(step)) "</li>");
         }
         out.markup("</ol></section>");
     }
@@ -134,10 +143,12 @@ fn detail(out: &mut Html, state: &State, outcome: &Outcome, item: &str) {
     if outcome.channel.is_none() && !channels.is_empty() {
         put!(out, "<h2 class=\"also\">" (t!(m, "also-title")) "</h2>");
     }
+    // Where to look from is asked once, at the first of them on the page.
     for id in channels {
-        channel(out, state, id, item);
+        channel(out, state, id, item, *asks_where);
+        *asks_where = false;
     }
-    if let Some(reason) = words.reason(outcome) {
+    if let Some(reason) = words.shared().reason(outcome) {
         put!(out, "<section class=\"why\"><h2>" (t!(m, "why-title")) "</h2><p>" (reason) "</p></section>");
     }
     container_rules(out, state, outcome);
@@ -152,7 +163,10 @@ fn container_rules(out: &mut Html, state: &State, outcome: &Outcome) {
     // With several containers it is not known which one stands at home.
     let [only] = containers.as_slice() else { return };
     let set_out = words.text(&format!("container.{}.set-out", only.id));
-    let rules = only.rules.iter().map(|(kind, limit)| words.container_rule(&only.id, kind, limit.as_deref()));
+    let rules = only
+        .rules
+        .iter()
+        .map(|(kind, limit)| words.shared().container_rule(&only.id, kind, limit.as_deref()));
     let lines: Vec<String> = set_out.into_iter().chain(rules).filter(|line| !line.is_empty()).collect();
     if lines.is_empty() {
         return;

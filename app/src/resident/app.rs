@@ -42,8 +42,24 @@ struct Loaded {
     guide: Arc<Guide>,
     words: Arc<Words>,
     settings: Settings,
-    /// A language the address asked for and the guide does not have.
-    unknown_language: Option<String>,
+    not_here: Option<NotHere>,
+}
+
+/// What was asked for and is not here, as the page says it.
+enum NotHere {
+    /// A language the guide is not in.
+    Language(String),
+    /// A language whose words did not arrive as they should.
+    Words(String),
+    /// A service zone that an address names.
+    Zone(String),
+}
+
+impl NotHere {
+    /// A language that could not be shown, by what went wrong.
+    fn of(problem: FetchProblem, language: String) -> Self {
+        if problem == FetchProblem::Missing { Self::Language(language) } else { Self::Words(language) }
+    }
 }
 
 /// Fetches the guide and the best language: the address's, the one chosen before, the browser's,
@@ -61,16 +77,19 @@ async fn load() -> Result<Loaded, FetchProblem> {
         negotiate(&wanted, &offered).map(Lang::tag)
     };
     let from_address = asked.as_deref().and_then(known);
-    let unknown_language = asked.filter(|_| from_address.is_none());
+    let asked = asked.filter(|_| from_address.is_none());
     let language = from_address
         .or_else(|| settings.language.as_deref().and_then(known))
         .or_else(from_browser)
         .unwrap_or_else(|| guide.source_language.clone());
-    let words = match words(&language, &guide).await {
-        Ok(words) => words,
-        Err(_) => words(&guide.source_language, &guide).await?,
+    let (words, not_here) = match words(&language, &guide).await {
+        Ok(words) => (words, asked.map(NotHere::Language)),
+        Err(problem) => {
+            let not_here = NotHere::of(problem, language);
+            (words(&guide.source_language, &guide).await?, Some(not_here))
+        }
     };
-    Ok(Loaded { guide: Arc::new(guide), words: Arc::new(words), settings, unknown_language })
+    Ok(Loaded { guide: Arc::new(guide), words: Arc::new(words), settings, not_here })
 }
 
 /// The words of a language.
@@ -80,8 +99,8 @@ async fn words(language: &str, guide: &Guide) -> Result<Words, FetchProblem> {
     Words::read(packed, guide).ok_or(FetchProblem::Broken)
 }
 
-/// Other words to search by. Without them every item is still found by its name.
-async fn other_words(language: &str, guide: &Guide) -> Option<BTreeMap<String, Vec<String>>> {
+/// All names to search by. Without them every item is still found by the name it is shown with.
+async fn search_words(language: &str, guide: &Guide) -> Option<BTreeMap<String, Vec<String>>> {
     let bytes = browser::fetch_bytes(&format!("data/words/{language}.txt")).await.ok()?;
     guide.search_words(&bytes).ok()
 }
@@ -91,25 +110,25 @@ struct Frame {
     resident: Resident,
     place: Element,
     offline: Cell<Offline>,
-    /// A language that was asked for and is not here.
-    missing: RefCell<Option<String>>,
+    /// What was asked for and is not here.
+    missing: RefCell<Option<NotHere>>,
 }
 
 impl Frame {
     fn start(loaded: Loaded) {
         let Some(place) = browser::element("app") else { return };
-        let Loaded { guide, words, settings, unknown_language } = loaded;
+        let Loaded { guide, words, settings, not_here } = loaded;
         let frame = Rc::new(Self {
             resident: Resident::new(guide, words, settings, Screens::Page),
             place: place.clone(),
             offline: Cell::default(),
-            missing: RefCell::new(unknown_language),
+            missing: RefCell::new(not_here),
         });
         let mut out = Html::default();
         out.markup(
             "<a class=\"skip\" href=\"#main\" data-do=\"skip\"></a><header class=\"lid\"></header>\
              <div class=\"banner\"></div><main id=\"main\"><div class=\"missing\"></div><div class=\"page\"></div></main>\
-             <footer><p id=\"offline-status\" class=\"offline\" role=\"status\"></p><div class=\"foot\"></div></footer>",
+             <p id=\"said\" class=\"unseen\" role=\"status\"></p><footer><p id=\"offline-status\" class=\"offline\" role=\"status\"></p><div class=\"foot\"></div></footer>",
         );
         browser::draw(&place, &out);
         for (event, run) in
@@ -161,10 +180,18 @@ impl Frame {
     fn draw_missing(&self) {
         let missing = self.missing.borrow();
         self.fill(".missing", |out, s| {
-            if let Some(language) = missing.as_deref() {
-                put!(out, "<div class=\"notice\" role=\"alert\" id=\"unknown-language\"><p>"
-                    (t!(s.words.messages, "unknown-language", language = language)) "</p></div>");
-            }
+            let m = &s.words.messages;
+            let (id, line) = match missing.as_ref() {
+                None => return,
+                Some(NotHere::Language(tag)) => {
+                    ("unknown-language", t!(m, "unknown-language", language = tag.as_str()))
+                }
+                Some(NotHere::Words(tag)) => {
+                    ("language-broken", t!(m, "language-broken", language = tag.as_str()))
+                }
+                Some(NotHere::Zone(id)) => ("unknown-zone", t!(m, "unknown-zone", id = id.as_str())),
+            };
+            put!(out, "<div class=\"notice\" role=\"alert\" id=\"" (id) "\"><p>" (line) "</p></div>");
         });
     }
 
@@ -183,6 +210,15 @@ impl Frame {
         let current = self.resident.with(|s| s.words.language().to_owned());
         if let Some(language) = address.language.filter(|l| *l != current && !first) {
             self.switch(language);
+        }
+        if let Some(zone) = address.zone {
+            if self.resident.with(|s| s.guide.zones.iter().any(|known| known.id == zone)) {
+                self.resident.set_zone(Some(zone));
+                self.resident.tell_zone();
+            } else {
+                self.missing.replace(Some(NotHere::Zone(zone.chars().take(60).collect())));
+                self.draw_missing();
+            }
         }
         self.resident.open(address.page);
     }
@@ -203,21 +239,23 @@ impl Frame {
                     own.learn();
                     browser::replace_fragment(&own.resident.with(|s| s.page.fragment(&language)));
                 }
-                Err(_) => {
-                    own.missing.replace(Some(language));
+                Err(problem) => {
+                    own.missing.replace(Some(NotHere::of(problem, language)));
                     own.draw_missing();
+                    // The list shows the language that is shown.
+                    own.fill(".lid", lid);
                 }
             }
         });
     }
 
-    /// Fetches other words to search by, now that the guide can answer.
+    /// Fetches all words to search by, now that the guide can answer.
     fn learn(&self) {
         let resident = self.resident.clone();
         wasm_bindgen_futures::spawn_local(async move {
             let (guide, words) = resident.with(|s| (s.guide.clone(), s.words.clone()));
-            if let Some(others) = other_words(words.language(), &guide).await {
-                words.learn(&others, &guide);
+            if let Some(names) = search_words(words.language(), &guide).await {
+                words.learn(&names, &guide);
                 resident.show_learned();
             }
         });
@@ -256,7 +294,7 @@ fn option(out: &mut Html, value: &str, chosen: bool) {
 fn lid(out: &mut Html, state: &State) {
     let words = &state.words;
     open_link(out, state, &Page::Home, "brand");
-    put!(out, "<svg viewBox=\"0 0 32 32\" aria-hidden=\"true\"><use href=\"icons.svg#lidleaf\"></use></svg><span>"
+    put!(out, "<img src=\"icons/leaf.svg\" alt=\"\"><span>"
         (words.text("program.name").unwrap_or_default())
         "</span></a><label class=\"language\"><svg viewBox=\"0 0 24 24\" aria-hidden=\"true\">\
         <circle cx=\"12\" cy=\"12\" r=\"9\"/><path d=\"M3 12h18M12 3c5 5 5 13 0 18M12 3c-5 5-5 13 0 18\"/></svg>\

@@ -12,6 +12,7 @@ use super::pictogram::{of_category, pictogram};
 use super::state::State;
 use crate::address::Page;
 use crate::browser;
+use crate::words::LONGEST_QUERY;
 
 /// How many common items are one tap away.
 const COMMON: usize = 8;
@@ -47,12 +48,21 @@ pub(crate) fn found(out: &mut Html, state: &State) {
     } else if state.found.is_empty() {
         // Nothing found is not "no": it says whom to ask.
         put!(out, "<div class=\"notice\"><p>" (t!(state.words.messages, "search-nothing")) "</p>");
+        long(out, state);
         ask(out, state);
         out.markup("</div>");
     } else {
+        long(out, state);
         out.markup("<ul id=\"results\" class=\"items\">");
         item_links(out, state, state.found.iter().copied());
         out.markup("</ul>");
+    }
+}
+
+/// Says how much of a text too long was looked at.
+fn long(out: &mut Html, state: &State) {
+    if state.query.chars().nth(LONGEST_QUERY).is_some() {
+        put!(out, "<p id=\"search-long\">" (t!(state.words.messages, "search-long", count = LONGEST_QUERY)) "</p>");
     }
 }
 

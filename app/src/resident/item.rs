@@ -18,6 +18,8 @@ pub(crate) struct Drawn {
     pub(crate) asked: Option<Asked>,
     /// The item whose answer is on the screen.
     pub(crate) answered: Option<String>,
+    /// What is said aloud of it.
+    pub(crate) said: String,
     /// It is the start, or shows the start below a message.
     pub(crate) is_home: bool,
 }
@@ -58,14 +60,16 @@ fn item(out: &mut Html, state: &State, id: &str, step: usize) -> Option<Drawn> {
     bar(out, state, &state.words.item(id), state.guide.items.get(at).map_or("", |i| &i.pictogram));
     Some(match next {
         Step::Ask(question) => {
-            question::question(out, state, &question);
+            let picture = state.guide.items.get(at).map_or("", |i| &i.pictogram);
+            question::question(out, state, &question, picture);
             let options = question.options.into_iter().map(|choice| choice.given).collect();
             let asked = Asked { item: id.to_owned(), step, fact: question.fact, options };
             Drawn { asked: Some(asked), ..Drawn::default() }
         }
         Step::Answer(answer) => {
             answer::answer(out, state, id, &answer);
-            Drawn { answered: Some(id.to_owned()), ..Drawn::default() }
+            let said = answer::said(state, &answer);
+            Drawn { answered: Some(id.to_owned()), said, ..Drawn::default() }
         }
     })
 }

@@ -15,6 +15,7 @@ mod link;
 mod offline;
 mod pictogram;
 mod question;
+mod ruler;
 mod site;
 mod state;
 

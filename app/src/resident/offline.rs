@@ -20,6 +20,8 @@ pub(crate) enum Kept {
     Unknown,
     /// Files are being fetched.
     Fetching,
+    /// The browser has cleared what was kept; it is being fetched again.
+    Lost,
     /// Everything is here.
     Whole,
     /// This browser does not keep pages, or the address is not a secure one.
@@ -35,6 +37,10 @@ pub(crate) struct Offline {
     pub(crate) kept: Kept,
     /// A newer guide is whole and waits.
     pub(crate) update: bool,
+    /// A newer guide could not be fetched whole.
+    pub(crate) half: bool,
+    /// The browser lets the page store nothing at all.
+    pub(crate) forgetful: bool,
     /// The browser believes it has a network.
     pub(crate) online: bool,
 }
@@ -43,7 +49,8 @@ impl Offline {
     /// Starts the worker and listens to it; `tell` is called with every change. `group` names what to
     /// keep: "guide", or "desk" for the coordinator's files beside it.
     pub(crate) fn start(group: &'static str, tell: impl Fn(Self) + 'static) {
-        let now = Rc::new(Cell::new(Self { online: browser::is_online(), ..Self::default() }));
+        let forgetful = !browser::storage_allowed();
+        let now = Rc::new(Cell::new(Self { online: browser::is_online(), forgetful, ..Self::default() }));
         tell(now.get());
         let tell = Rc::new(move |change: &dyn Fn(&mut Self)| {
             let mut state = now.get();
@@ -54,7 +61,15 @@ impl Offline {
         for online in [true, false] {
             let tell = tell.clone();
             let event = if online { "online" } else { "offline" };
-            browser::window_event(event, move |_| tell(&|s| s.online = online));
+            browser::window_event(event, move |_| {
+                tell(&|s| s.online = online);
+                // What could not be fetched before may come now.
+                if online {
+                    wasm_bindgen_futures::spawn_local(async move {
+                        order(group).await;
+                    });
+                }
+            });
         }
         let Some(container) = worker_container() else {
             tell(&|s| s.kept = Kept::Impossible);
@@ -65,9 +80,11 @@ impl Offline {
             Closure::<dyn FnMut(web_sys::MessageEvent)>::new(move |ev: web_sys::MessageEvent| {
                 match ev.data().as_string().as_deref() {
                     Some("fetching") => tell(&|s| s.kept = Kept::Fetching),
+                    Some("lost") => tell(&|s| s.kept = Kept::Lost),
+                    Some("update-failed") => tell(&|s| s.half = true),
                     Some("whole") => tell(&|s| s.kept = Kept::Whole),
                     Some("failed") => tell(&|s| s.kept = Kept::Failed),
-                    Some("update-ready") => tell(&|s| s.update = true),
+                    Some("update-ready") => tell(&|s| (s.update, s.half) = (true, false)),
                     Some("switched") => reload(),
                     _ => {}
                 }
@@ -78,18 +95,9 @@ impl Offline {
         hear.forget();
         let registered = container.register("sw.js");
         wasm_bindgen_futures::spawn_local(async move {
-            let worker = async {
-                wasm_bindgen_futures::JsFuture::from(registered).await.ok()?;
-                let ready = worker_container()?.ready().ok()?;
-                let ready = wasm_bindgen_futures::JsFuture::from(ready).await.ok()?;
-                ready.dyn_into::<web_sys::ServiceWorkerRegistration>().ok()?.active()
-            };
-            match worker.await {
-                Some(worker) => {
-                    let order = if group == "desk" { "keep desk" } else { "keep guide" };
-                    let _ = worker.post_message(&JsValue::from_str(order));
-                }
-                None => tell(&|s| s.kept = Kept::Impossible),
+            let registered = wasm_bindgen_futures::JsFuture::from(registered).await;
+            if registered.is_err() || order(group).await.is_none() {
+                tell(&|s| s.kept = Kept::Impossible);
             }
         });
     }
@@ -103,10 +111,13 @@ impl Offline {
     pub(crate) fn line(self, words: &Words) -> String {
         let m = &words.messages;
         match (self.kept, self.online) {
+            (Kept::Whole, true) if self.half => t!(m, "update-failed"),
             (Kept::Whole, true) => t!(m, "offline-ready"),
             (Kept::Whole, false) => t!(m, "offline-now"),
             (Kept::Fetching | Kept::Unknown, true) => t!(m, "offline-fetching"),
             (Kept::Failed, true) => t!(m, "offline-failed"),
+            (Kept::Lost, true) => t!(m, "offline-lost"),
+            (Kept::Impossible, true) if self.forgetful => t!(m, "offline-forgetful"),
             (Kept::Impossible, true) => t!(m, "offline-impossible"),
             (_, false) => t!(m, "offline-incomplete"),
         }
@@ -121,6 +132,14 @@ impl Offline {
                 "</button></div>");
         }
     }
+}
+
+/// Asks the worker to keep a group of files and to look for newer ones.
+async fn order(group: &str) -> Option<()> {
+    let ready = worker_container()?.ready().ok()?;
+    let ready = wasm_bindgen_futures::JsFuture::from(ready).await.ok()?;
+    let worker = ready.dyn_into::<web_sys::ServiceWorkerRegistration>().ok()?.active()?;
+    worker.post_message(&JsValue::from_str(if group == "desk" { "keep desk" } else { "keep guide" })).ok()
 }
 
 /// Turns to the newer guide.

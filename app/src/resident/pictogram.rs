@@ -1,21 +1,22 @@
-//! Pictures from the one sheet of symbols that print and screen share.
+//! Pictures from the symbols that print and screen share: signs, which an answer needs, and icons of things,
+//! which may arrive after it.
 
 use guide_data::Answered;
 
 use super::html::{Html, put};
 
-/// A picture of the sheet, beside a text that says the same: hidden from screen readers. Without an id
+/// A picture, beside a text that says the same: hidden from screen readers. Without an id
 /// it is the plain leaf.
 pub(crate) fn pictogram(out: &mut Html, id: &str) {
     let symbol = if id.is_empty() { "item" } else { id };
     put!(out, "<svg class=\"pictogram\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">"
-        "<use href=\"icons.svg#" (symbol) "\"></use></svg>");
+        "<use href=\"" (if symbol.starts_with("place-") { "signs.svg#" } else { "icons.svg#" }) (symbol) "\"></use></svg>");
 }
 
 /// The mark of a verdict: each has a shape of its own.
 pub(crate) fn mark(out: &mut Html, verdict: Answered) {
     put!(out, "<svg class=\"mark\" viewBox=\"0 0 48 48\" aria-hidden=\"true\" focusable=\"false\">"
-        "<use href=\"icons.svg#verdict-" (verdict.code()) "\"></use></svg>");
+        "<use href=\"signs.svg#verdict-" (verdict.code()) "\"></use></svg>");
 }
 
 /// The picture of a kind of container.

@@ -6,21 +6,28 @@ use locales::{DateStyle, Messages, Quantity, Width, t};
 
 use super::answer::call;
 use super::html::{Html, put};
+use super::link::item_links;
 use super::state::State;
 use crate::browser::{self, Now};
 
 /// How many further places the list shows.
 const MORE: usize = 5;
+/// How many things are told that a place takes as well, before the list is unfolded.
+const ALSO: usize = 4;
 
-/// One channel: its places, and what it asks for.
-pub(crate) fn channel(out: &mut Html, state: &State, id: &str, item: &str) {
+/// One channel: its places, and what it asks for; with a way to say from where they are near.
+pub(crate) fn channel(out: &mut Html, state: &State, id: &str, item: &str, asks_where: bool) {
     let words = &state.words;
     let name = words.named("channel", id);
     let own = |field: &str| words.text(&format!("channel.{id}.{field}"));
     put!(out, "<section class=\"channel\" aria-label=\"" (name) "\" data-channel=\"" (id) "\"><h2>" (name)
         "</h2><div class=\"places\" data-item=\"" (item) "\">");
     places(out, state, id, item);
-    out.markup("</div><ul class=\"terms\">");
+    out.markup("</div>");
+    if asks_where && guide_data::nearest(&state.guide, id, Some(item), None).len() > 1 {
+        near(out, state);
+    }
+    out.markup("<ul class=\"terms\">");
     let terms = state.guide.channels.iter().find(|c| c.id == id);
     let asked = |asked: bool, key: &str| asked.then(|| words.say(key));
     let lines = [
@@ -55,23 +62,48 @@ pub(crate) fn places(out: &mut Html, state: &State, channel: &str, item: &str) {
     let mut rows =
         near.iter().take(1 + MORE).filter_map(|near| Some((state.guide.sites.get(near.site)?, near.metres)));
     let Some((site, metres)) = rows.next() else { return };
-    place(out, state, site, metres, now);
-    if state.here.is_none() {
-        put!(out, "<p class=\"locate\"><button type=\"button\" class=\"text-button\" data-do=\"locate\">"
-            (t!(m, "site-locate")) "</button> <span class=\"quiet\" role=\"status\"></span></p>");
-    }
+    let takes = takes(state, channel, item);
+    place(out, state, site, metres, now, &takes);
     let others: Vec<_> = rows.collect();
     if !others.is_empty() {
         put!(out, "<details class=\"more-sites\"><summary>" (t!(m, "site-more", count = others.len())) "</summary>");
         for (site, metres) in others {
-            place(out, state, site, metres, now);
+            place(out, state, site, metres, now, &takes);
         }
         out.markup("</details>");
     }
 }
 
+/// Where the resident is: asked of the phone, or typed.
+fn near(out: &mut Html, state: &State) {
+    let m = &state.words.messages;
+    put!(out, "<form class=\"near\"><label for=\"near\">" (t!(m, "near-label"))
+        "</label><p class=\"actions\"><input id=\"near\" autocomplete=\"off\" maxlength=\"80\" enterkeyhint=\"search\" value=\""
+        (state.near) "\"><button class=\"text-button\">" (t!(m, "near-find"))
+        "</button><button type=\"button\" class=\"text-button\" data-do=\"locate\">" (t!(m, "site-locate"))
+        "</button></p><p id=\"near-said\" class=\"quiet\" role=\"status\"></p></form>");
+}
+
+/// What a channel takes besides an item, the most common first.
+fn takes<'s>(state: &'s State, channel: &str, item: &str) -> Vec<&'s str> {
+    let all = state.guide.items_to(channel).into_iter().filter_map(|at| state.guide.items.get(at));
+    all.map(|known| known.id.as_str()).filter(|id| *id != item).collect()
+}
+
+/// Everything that a site takes: links, for what exactly it takes only the answer tells.
+pub(crate) fn all_items(out: &mut Html, state: &State, site: &str) {
+    let Some(site) = state.guide.sites.iter().find(|known| known.id == site) else { return };
+    let mut all: Vec<usize> = Vec::new();
+    for at in site.channels.iter().flat_map(|channel| state.guide.items_to(channel)) {
+        if !all.contains(&at) && state.guide.items.get(at).is_some_and(|item| site.takes(&item.id)) {
+            all.push(at);
+        }
+    }
+    item_links(out, state, all);
+}
+
 /// One place.
-fn place(out: &mut Html, state: &State, site: &GuideSite, metres: Option<f64>, now: Now) {
+fn place(out: &mut Html, state: &State, site: &GuideSite, metres: Option<f64>, now: Now, takes: &[&str]) {
     let (words, m) = (&state.words, &state.words.messages);
     let open = if now.is_plausible() { site.hours.at(now.day, now.minute) } else { OpenState::Unknown };
     let class = if matches!(open, OpenState::Open { .. }) { "hours open" } else { "hours" };
@@ -86,7 +118,16 @@ fn place(out: &mut Html, state: &State, site: &GuideSite, metres: Option<f64>, n
     quiet(out, words.text(&format!("site.{}.vehicles", site.id)));
     out.markup("<p class=\"actions\">");
     call(out, &site.phone);
-    out.markup("</p></div>");
+    out.markup("</p>");
+    let also: Vec<&&str> = takes.iter().filter(|id| site.takes(id)).collect();
+    if !also.is_empty() {
+        // Lists in sentences need the table of lower case, which weighs phones 6 KB (brotli).
+        let names: Vec<String> = also.iter().take(ALSO).map(|id| words.item(id)).collect();
+        quiet(out, Some(t!(m, "site-also-takes", items = names.join(" · "))));
+        put!(out, "<details class=\"decided\" data-do=\"takes\" data-site=\"" (site.id) "\"><summary>"
+            (t!(m, "site-all-items")) "</summary><ul class=\"items two\"></ul></details>");
+    }
+    out.markup("</div>");
 }
 
 /// Whether it is open, and until or from when.

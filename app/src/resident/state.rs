@@ -8,7 +8,7 @@ use std::cell::{Cell, OnceCell, RefCell};
 use std::rc::Rc;
 use std::sync::Arc;
 
-use guide_data::{Given, Guide, Known, Position};
+use guide_data::{Given, Guide, Known, Position, place_named};
 use locales::t;
 use wasm_bindgen::JsCast as _;
 use web_sys::{Element, HtmlInputElement};
@@ -16,10 +16,10 @@ use web_sys::{Element, HtmlInputElement};
 use super::home;
 use super::html::Html;
 use super::item::{Drawn, page};
-use super::site::places;
+use super::site::{all_items, places};
 use crate::address::{Address, Page};
 use crate::browser::{self, Listener, Settings};
-use crate::words::Words;
+use crate::words::{LONGEST_QUERY, Words};
 
 /// The answers given about one item, in order.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -66,8 +66,10 @@ pub(crate) struct State {
     pub(crate) recent: Vec<String>,
     /// The answers given so far.
     pub(crate) answers: Answers,
-    /// Where the phone is, once the resident tapped for it.
+    /// Where the phone is, once the resident tapped for it, or the place they typed.
     pub(crate) here: Option<Position>,
+    /// What was typed for a place.
+    pub(crate) near: String,
     /// What is typed into the search.
     pub(crate) query: String,
     /// What it finds, as positions in the guide.
@@ -111,7 +113,7 @@ impl State {
     }
 
     fn search(&mut self) {
-        self.found = if self.is_searching() { self.words.find(&self.query) } else { Vec::new() };
+        self.found = if self.is_searching() { self.words.find(&self.query, &self.guide) } else { Vec::new() };
     }
 
     /// Keeps zone and recent items for the next visit.
@@ -160,6 +162,7 @@ impl Resident {
             recent: settings.recent,
             answers: Answers::default(),
             here: None,
+            near: String::new(),
             query: String::new(),
             found: Vec::new(),
             screens,
@@ -299,7 +302,7 @@ impl Resident {
     }
 
     /// The list at the foot of the resident's page shows the zone that was given.
-    fn tell_zone(&self) {
+    pub(crate) fn tell_zone(&self) {
         let zone = self.with(|s| s.zone.clone()).unwrap_or_default();
         if let Some(list) =
             browser::element("zone").and_then(|e| e.dyn_into::<web_sys::HtmlSelectElement>().ok())
@@ -316,8 +319,12 @@ impl Resident {
         let moves = focus == Focus::Move
             && (self.with(|s| s.screens == Screens::Page) || browser::focus_is_within(&place));
         let mut out = Html::default();
-        let Drawn { asked, answered, is_home } = self.with(|s| page(&mut out, s));
+        let Drawn { asked, answered, said, is_home } = self.with(|s| page(&mut out, s));
         browser::draw(&place, &out);
+        // Said in a place that was there before: what arrives together with its words is not read aloud.
+        if let Some(line) = browser::element("said") {
+            line.set_text_content(Some(&said));
+        }
         self.0.asked.replace(asked);
         if let Some(id) = answered {
             self.remember_item(&id);
@@ -377,16 +384,54 @@ impl Resident {
         }
     }
 
-    fn locate(&self, button: Element) {
+    fn locate(&self) {
         let own = self.clone();
         browser::position(move |found| {
             if found.is_some() {
                 own.change(|s| s.here = found);
                 own.draw_places();
-            } else if let Some(line) = button.next_element_sibling() {
-                line.set_text_content(Some(&own.with(|s| t!(s.words.messages, "site-no-position"))));
+            } else {
+                own.say_near(&own.with(|s| t!(s.words.messages, "site-no-position")));
             }
         });
+    }
+
+    /// Sorts places by how far they are from one that was typed, and says which one that is taken for.
+    fn look_near(&self) {
+        let typed = self.with(|s| s.near.trim().chars().take(LONGEST_QUERY).collect::<String>());
+        if typed.is_empty() {
+            return;
+        }
+        let found =
+            self.with(|s| place_named(&s.guide, &typed, |kind, id| s.words.named(kind, id), browser::fold));
+        let said = self.with(|s| match &found {
+            Some((name, _)) => t!(s.words.messages, "near-found", place = name),
+            None => t!(s.words.messages, "near-unknown", place = typed.as_str()),
+        });
+        if let Some((_, at)) = found {
+            self.change(|s| s.here = Some(at));
+            self.draw_places();
+        }
+        self.say_near(&said);
+    }
+
+    /// Says a line below where a place can be typed.
+    fn say_near(&self, line: &str) {
+        let Some(place) = self.0.place.borrow().clone() else { return };
+        if let Ok(Some(said)) = place.query_selector("#near-said") {
+            said.set_text_content(Some(line));
+        }
+    }
+
+    /// Unfolds all that a site takes.
+    fn fill_takes(&self, unfolded: &Element) {
+        let (site, list) =
+            (unfolded.get_attribute("data-site"), unfolded.query_selector("ul").ok().flatten());
+        if let (Some(site), Some(list)) = (site, list.filter(|list| list.child_element_count() == 0)) {
+            let mut out = Html::default();
+            self.with(|s| all_items(&mut out, s, &site));
+            browser::draw(&list, &out);
+        }
     }
 
     fn clicked(&self, event: &web_sys::Event) {
@@ -398,7 +443,8 @@ impl Resident {
                 asked.options.get(at).cloned()
             }),
             "cannot-tell" => self.give(|_| Some(Given::CannotTell)),
-            "locate" => self.locate(element),
+            "locate" => self.locate(),
+            "takes" => self.fill_takes(&element),
             "page" => {
                 event.prevent_default();
                 let page = element.get_attribute("data-page").unwrap_or_default();
@@ -409,19 +455,27 @@ impl Resident {
     }
 
     fn typed(&self, event: &web_sys::Event) {
-        let field = event.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok());
-        if let Some(field) = field.filter(|f| f.id() == "search") {
-            let query = field.value();
-            self.change(|s| {
-                s.query = query;
-                s.search();
-            });
-            self.draw_found();
+        let Some(field) = event.target().and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) else { return };
+        let value = field.value();
+        match field.id().as_str() {
+            "search" => {
+                self.change(|s| {
+                    s.query = value;
+                    s.search();
+                });
+                self.draw_found();
+            }
+            "near" => self.change(|s| s.near = value),
+            _ => {}
         }
     }
 
     fn submitted(&self, event: &web_sys::Event) {
         event.prevent_default();
+        let form = event.target().and_then(|t| t.dyn_into::<Element>().ok());
+        if form.is_some_and(|form| form.class_name() == "near") {
+            return self.look_near();
+        }
         let first = self.with(|s| Some(s.guide.items.get(*s.found.first()?)?.id.clone()));
         if let Some(id) = first {
             self.go(Page::Item { id, step: 0 });

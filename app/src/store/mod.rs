@@ -3,7 +3,8 @@
 //! | what | where | written when | exported by |
 //! |---|---|---|---|
 //! | resident: language, zone, recent items | `localStorage["lidleaf-resident"]` ([`crate::browser`] settings) | on each choice | nothing; forgetting it costs a tap |
-//! | resident: position | nowhere: in memory until the page closes | on tap | nothing |
+//! | resident: how wide a bank card is on this screen | `localStorage["lidleaf-card"]` (`static/ruler.js`) | while the slider of a ruler is moved | nothing; measuring again costs a moment |
+//! | resident: position, or the place typed | nowhere: in memory until the page closes | on tap | nothing |
 //! | resident: the guide, all languages, sites, pictures | Cache storage `lidleaf:<path>:guide:<version>` (`static/sw.js`) | first visit, and on an update the resident asks for | the published folder itself |
 //! | coordinator: the screens' own files, fonts, print worker | Cache storage `lidleaf:<path>:desk:<version>` | first visit to `coordinator.html` | the published folder itself |
 //! | which version the pages are served from, and which one waits | Cache storage `lidleaf:<path>:pointer` | after a version is whole; on "update" | nothing |

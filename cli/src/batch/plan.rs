@@ -15,7 +15,7 @@ use crate::files;
 use crate::problem::{Outcome, Problem};
 use crate::publish::{desk_messages, language_pack};
 use crate::sheets::{self, SheetChoices, SheetWanted};
-use crate::words::Words;
+use locales::Words;
 
 /// Every stream of a program, or every sheet there is.
 const ALL: &str = "all";

@@ -16,7 +16,7 @@ use crate::files;
 use crate::problem::{Outcome, Problem};
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty};
-use crate::words::Words;
+use locales::Words;
 
 /// What is asked about.
 pub(crate) struct AnswerAsked<'a> {

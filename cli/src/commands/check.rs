@@ -13,7 +13,7 @@ use crate::files;
 use crate::problem::{Outcome, Problem};
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty};
-use crate::words::Words;
+use locales::Words;
 
 /// A finding as machines read it: the data of the domain, and the message beside it.
 #[derive(Serialize)]

@@ -12,7 +12,7 @@ use crate::files;
 use crate::problem::Outcome;
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty, spoken};
-use crate::words::Words;
+use locales::Words;
 
 /// What compares two programs, as machines read it.
 #[derive(Serialize)]

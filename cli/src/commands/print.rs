@@ -20,7 +20,7 @@ use crate::publish::{desk_messages, language_pack};
 use crate::run::{Report, Voice, pretty};
 use crate::sheets::{self, AsMade, SheetProblem, SheetWanted};
 use crate::ticket::{self, TicketFile};
-use crate::words::Words;
+use locales::Words;
 
 pub(crate) fn print(args: &PrintArgs, today: NaiveDate, voice: &Voice) -> Outcome<Report> {
     let kind = sheet_kind(&args.sheet)?;

@@ -13,7 +13,7 @@ use crate::files;
 use crate::problem::{Outcome, Problem};
 use crate::publish::{self, language_pack};
 use crate::run::{Report, Voice, pretty};
-use crate::words::Words;
+use locales::Words;
 
 pub(crate) fn publish(
     program: Option<&Path>,

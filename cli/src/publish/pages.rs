@@ -10,12 +10,11 @@ mod places;
 use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
-use guide_data::{Advice, Catalog, Guide, GuideItem, LanguagePack, Program, Stretch};
-use locales::{Lang, Messages, t};
+use guide_data::{Advice, Guide, GuideItem, LanguagePack, Program, Stretch};
+use locales::{Lang, Messages, Words, t};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::words::language_pack;
-use crate::words::Words;
+use super::words::Packs;
 
 /// Where the pages are, in the published folder.
 pub(crate) const FOLDER: &str = "pages/";
@@ -27,8 +26,8 @@ const POLICY: &str = "default-src 'none'; style-src 'self'; base-uri 'none'; for
 /// Every page of every language, by path.
 pub(crate) fn write(
     program: &Program,
-    catalog: &Catalog,
     guide: &Guide,
+    packs: &Packs,
     today: NaiveDate,
 ) -> BTreeMap<String, Vec<u8>> {
     // An edition that has not begun is shown as it will be.
@@ -37,17 +36,16 @@ pub(crate) fn write(
     let advice: Vec<Option<Vec<Stretch>>> =
         (0..guide.items.len()).map(|item| guide.advice_over(item, from, DAYS_AHEAD)).collect();
     let mut files = BTreeMap::new();
-    for tag in &program.languages {
-        let lang: Lang = tag.parse().unwrap_or_default();
+    for pack in packs.iter() {
+        let lang: Lang = pack.language.parse().unwrap_or_default();
         let region = crate::sheets::region(program, &lang);
         // The pages isolate what they fill in by elements of their own where it matters; marks in the text
         // would be found by nobody who searches the page.
         let messages = locales::bundled(&lang.with_region(&region)).isolating(false);
-        let pack = language_pack(program, catalog, tag);
-        let words = Words { messages: &messages, pack: &pack };
-        let book = Book { program, guide, words, messages: &messages, pack: &pack, advice: &advice, from };
+        let words = Words { messages: &messages, pack };
+        let book = Book { program, guide, words, messages: &messages, pack, advice: &advice, from };
         for (name, page) in book.pages() {
-            files.insert(format!("{FOLDER}{tag}/{name}"), page.into_string().into_bytes());
+            files.insert(format!("{FOLDER}{}/{name}", pack.language), page.into_string().into_bytes());
         }
     }
     files

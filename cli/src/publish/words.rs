@@ -2,9 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use guide_data::{Catalog, Guide, LanguagePack, PackedWords, Program, has_unreviewed, program_texts};
+use guide_data::{Catalog, Guide, LanguagePack, PackedWords, Program, fold, has_unreviewed, program_texts};
 use locales::{Lang, Messages, args, sources};
 use serde::Serialize;
+use unicode_normalization::UnicodeNormalization as _;
 
 /// Message files a resident's screens need.
 const RESIDENT: &[&str] = &["answers", "facts", "formats", "resident"];
@@ -40,16 +41,46 @@ pub(crate) fn language_pack(program: &Program, catalog: &Catalog, tag: &str) -> 
     }
 }
 
-/// The same words as a phone is sent them: of texts and messages those that its screens can come to
-/// show with this guide.
-pub(crate) fn packed_words(program: &Program, catalog: &Catalog, guide: &Guide, tag: &str) -> PackedWords {
-    let mut pack = language_pack(program, catalog, tag);
-    let shown = Shown::of(guide);
-    pack.texts.retain(|key, _| shown.has_text(key));
-    let sources = std::mem::take(&mut pack.messages);
-    let sources: Vec<&str> = sources.iter().map(String::as_str).collect();
-    let (messages, _) = Messages::from_ftl(tag.parse().unwrap_or_default(), &sources);
-    PackedWords { pack, messages: messages.packed(|key| shown.has_message(key)) }
+/// The words of every language of a program, made once for all that is published of them.
+pub(crate) struct Packs(Vec<LanguagePack>);
+
+impl Packs {
+    pub(crate) fn of(program: &Program, catalog: &Catalog) -> Self {
+        Self(program.languages.iter().map(|tag| language_pack(program, catalog, tag)).collect())
+    }
+
+    /// In the order of the program's languages.
+    pub(crate) fn iter(&self) -> impl Iterator<Item = &LanguagePack> {
+        self.0.iter()
+    }
+
+    /// One of them as a phone is sent it: of texts and messages those that its screens can come to show
+    /// with this guide, of names the one that is shown.
+    pub(crate) fn packed(pack: &LanguagePack, guide: &Guide) -> PackedWords {
+        let shown = Shown::of(guide);
+        let lang = pack.language.parse().unwrap_or_default();
+        let sources: Vec<&str> = pack.messages.iter().map(String::as_str).collect();
+        let (messages, _) = Messages::from_ftl(lang, &sources);
+        let mut pack = LanguagePack { messages: Vec::new(), ..pack.clone() };
+        pack.texts.retain(|key, _| shown.has_text(key));
+        pack.names.values_mut().for_each(|names| names.truncate(1));
+        PackedWords { pack, messages: messages.packed(|key| shown.has_message(key)) }
+    }
+}
+
+/// Items' names to search by, each item's own first: folded, so that no phone has to, and each once.
+pub(crate) fn search_words(pack: &LanguagePack) -> BTreeMap<String, Vec<String>> {
+    let folded = |names: &Vec<String>| {
+        let mut folded: Vec<String> = Vec::new();
+        for name in names {
+            let name = fold(&name.nfkd().collect::<String>());
+            if !folded.contains(&name) {
+                folded.push(name);
+            }
+        }
+        folded
+    };
+    pack.names.iter().map(|(item, names)| (item.clone(), folded(names))).collect()
 }
 
 /// The ids that a guide's answers and questions name.

@@ -14,8 +14,14 @@ pub const RIGHT_TO_LEFT: &str = "ar-XB";
 /// more: about what translation adds. Placeholders and choices stay.
 #[must_use]
 pub fn long(english: &str) -> String {
+    longer(english, 40)
+}
+
+/// The same, longer by so many percent.
+#[must_use]
+pub fn longer(english: &str, percent: usize) -> String {
     rewrite(english, &|text| text.chars().map(accented).collect(), &|length| {
-        let extra = if length < 12 { length } else { length * 2 / 5 };
+        let extra = if length < 12 { length } else { length * percent / 100 };
         let filler: String = "ẋẋẋẋẋ ".chars().cycle().take(extra).collect();
         if extra == 0 { String::new() } else { format!(" {}", filler.trim_end()) }
     })

@@ -95,25 +95,9 @@ impl Book<'_> {
         }
     }
 
-    /// The container's name where there is one for the stream, else the stream's or the channel's.
     fn destination(&self, outcome: &Outcome, path: Option<&Path>) -> Option<String> {
-        let Some(stream) = &outcome.stream else {
-            return outcome.channel.as_ref().map(|id| self.words.named("channel", id));
-        };
-        let zone = path.and_then(|p| p.zone.as_deref());
-        let dwelling = path.and_then(|p| p.dwelling.as_deref());
-        let mut names: Vec<&str> = Vec::new();
-        for container in self.guide.containers(stream, zone, dwelling) {
-            if let Some(name) = self.words.text(&format!("container.{}", container.id))
-                && !names.contains(&name)
-            {
-                names.push(name);
-            }
-        }
-        match names.as_slice() {
-            [only] => Some((*only).to_owned()),
-            _ => Some(self.words.named("stream", stream)),
-        }
+        let (zone, dwelling) = path.map_or((None, None), |p| (p.zone.as_deref(), p.dwelling.as_deref()));
+        self.words.destination_at(self.guide, outcome, zone, dwelling)
     }
 
     fn outcome(&self, outcome: &Outcome, path: &Path) -> Markup {

@@ -1,8 +1,13 @@
 //! A guide's parts in the words of one language: the program's own texts first, then messages.
 
-use chrono::NaiveDate;
-use guide_data::{Aside, Dimension, Ends, LanguagePack, Measure, Outcome, ValueLabel, dimension_of};
-use locales::{DateStyle, Messages, Quantity, Rounding, args, t};
+use guide_data::{
+    Aside, Dimension, Ends, Guide, LanguagePack, Measure, Outcome, ValueLabel, day_of, dimension_of,
+};
+
+use crate::format::DateStyle;
+use crate::measure::{Quantity, Rounding};
+use crate::messages::Messages;
+use crate::{args, t};
 
 /// The words of one language for one guide.
 #[derive(Debug, Clone, Copy)]
@@ -15,12 +20,15 @@ pub struct Words<'w> {
 
 impl Words<'_> {
     /// The message of a key that depends on an id; the key itself where there is none.
-    pub(crate) fn say(&self, key: &str) -> String {
-        self.messages.t(key, &locales::args!())
+    #[must_use]
+    pub fn say(&self, key: &str) -> String {
+        self.messages.t(key, &args!())
     }
 
-    fn maybe(&self, key: &str) -> Option<String> {
-        self.messages.find(key, &locales::args!()).map(|found| found.text)
+    /// A message that may not exist.
+    #[must_use]
+    pub fn maybe(&self, key: &str) -> Option<String> {
+        self.messages.find(key, &args!()).map(|found| found.text)
     }
 
     /// A text of the program, when somebody wrote it.
@@ -128,8 +136,8 @@ impl Words<'_> {
             let style = if fact == "time-of-year" { DateStyle::DayMonth } else { DateStyle::Long };
             let words =
                 if fact == "time-of-year" { format!("2024-{}", stated.trim()) } else { stated.to_owned() };
-            let day = words.trim().parse::<NaiveDate>();
-            return day.map_or_else(|_| stated.to_owned(), |day| self.messages.date(day, style));
+            return day_of(words.trim())
+                .map_or_else(|| stated.to_owned(), |day| self.messages.date(day, style));
         };
         let Ok(measure) = Measure::parse(stated, dimension) else { return stated.to_owned() };
         let quantity = match dimension {
@@ -169,6 +177,24 @@ impl Words<'_> {
     pub fn fact_value(&self, fact: &str, label: &ValueLabel) -> String {
         let (name, value) = (self.say(&format!("fact-{fact}")), self.value(fact, label));
         t!(self.messages, "fact-value", fact = name, value = value)
+    }
+
+    /// Where an outcome sends a thing in a zone and at a dwelling type, as far as they are known: the
+    /// container by its name when there is one alone, else the stream; else the channel.
+    #[must_use]
+    pub fn destination_at(
+        &self,
+        guide: &Guide,
+        outcome: &Outcome,
+        zone: Option<&str>,
+        dwelling: Option<&str>,
+    ) -> Option<String> {
+        let own = |id: &str| self.text(&format!("container.{id}")).map(str::to_owned);
+        let names = outcome.stream.as_ref().map(|id| guide.container_names(id, zone, dwelling, own));
+        match names.as_deref() {
+            Some([only]) => Some(only.clone()),
+            _ => self.destination(outcome),
+        }
     }
 
     /// Where an outcome sends a thing; `None` when nowhere in particular.
