@@ -235,10 +235,23 @@ fn links_lead_to_what_is_there() {
         .map(|(path, bytes)| (path.as_str(), Html::parse_document(std::str::from_utf8(bytes).unwrap())))
         .collect();
     assert!(parsed.len() > 30);
+    let program: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(bench.path("demo.json")).unwrap()).unwrap();
+    let root = program["payload"]["guide-url"].as_str().unwrap();
+    let languages = program["payload"]["languages"].as_array().unwrap().len();
     let mut followed = 0;
     for (path, page) in &parsed {
         let folder = path.rsplit_once('/').unwrap().0;
-        for link in page.select(&select("a[href], link[href]")) {
+        // Search engines are told of the same page in every language, by whole addresses.
+        let mut told = 0;
+        for link in page.select(&select("link[rel=alternate][hreflang]")) {
+            let href = link.value().attr("href").unwrap();
+            let at = href.strip_prefix(root).unwrap_or_else(|| panic!("{path}: {href} is not below {root}"));
+            assert!(parsed.contains_key(at), "{path}: {href} leads nowhere");
+            told += 1;
+        }
+        assert_eq!(told, languages, "{path}");
+        for link in page.select(&select("a[href], link[rel=stylesheet]")) {
             let href = link.value().attr("href").unwrap();
             if href.starts_with("tel:") || href.starts_with("mailto:") || href.starts_with("../../#/") {
                 continue;

@@ -20,8 +20,10 @@ use super::words::Packs;
 pub(crate) const FOLDER: &str = "pages/";
 /// How many days ahead pages look for rules that begin or end: a year has every season.
 const DAYS_AHEAD: usize = 366;
-/// Nothing but the style sheet beside the pages.
-const POLICY: &str = "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'";
+/// Nothing but the style sheet beside the pages. No script may run, so nothing connects; what audits a page for search
+/// engines asks for the host's robots.txt from within it.
+const POLICY: &str =
+    "default-src 'none'; style-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'";
 
 /// Every page of every language, by path.
 pub(crate) fn write(
@@ -122,8 +124,12 @@ impl Book<'_> {
                     meta name="description" content=(about);
                     title { (title) }
                     link rel="stylesheet" href="../../pages.css";
-                    @for tag in &self.program.languages {
-                        link rel="alternate" hreflang=(tag) href={ "../" (tag) "/" (file) };
+                    // Search engines take whole addresses only.
+                    @let root = self.program.guide_url.trim_end_matches('/');
+                    @if !root.is_empty() {
+                        @for tag in &self.program.languages {
+                            link rel="alternate" hreflang=(tag) href={ (root) "/pages/" (tag) "/" (file) };
+                        }
                     }
                 }
                 body {
