@@ -7,7 +7,8 @@
 // after. So no page ever mixes two versions.
 //
 // Two groups: "guide" is everything a resident may need, all languages and sites; "desk" is what
-// the coordinator needs besides, kept after the first visit to coordinator.html.
+// the coordinator needs besides, kept after the first visit to coordinator.html. Fonts for one script
+// are large: each is kept in the desk's cache when it is first asked for, and by later versions too.
 
 const PREFIX = `lidleaf:${new URL(self.registration.scope).pathname}:`;
 const POINTER = `${PREFIX}pointer`;
@@ -15,6 +16,9 @@ const LIST = "files.json";
 
 // The key of the pointer's one entry inside its cache; never fetched.
 const pointerKey = new URL("__current", self.registration.scope).href;
+
+// The key under which the desk's cache lists the files that it keeps when they are asked for.
+const laterKey = new URL("__later", self.registration.scope).href;
 
 const neverKept = (path) => path === "sw.js" || path === LIST || path === "app-files.json";
 const cacheName = (group, version) => `${PREFIX}${group}:${version}`;
@@ -54,11 +58,41 @@ async function answer(request, url) {
   if (!neverKept(path)) {
     const current = await pointer();
     if (current) {
-      const kept = await lookUp(current.version, path);
+      const kept = (await lookUp(current.version, path)) || (await keepLater(current.version, path));
       if (kept) return kept;
     }
   }
   return fetch(request);
+}
+
+/** A file that is kept when it is asked for; nothing when it is none, or is another version's by now. */
+async function keepLater(version, path) {
+  const name = cacheName("desk", version);
+  const list = await caches.match(laterKey, { cacheName: name });
+  const file = list && (await list.json()).find((f) => f.path === path);
+  if (!file) return undefined;
+  try {
+    const cache = await caches.open(name);
+    await fetchFile(cache, file);
+    return await cache.match(new URL(path, self.registration.scope).href);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Which of the files that are kept when asked for some version keeps already. */
+async function keptLater(list) {
+  const kept = [];
+  for (const file of list.files.filter((f) => f.group === "script")) {
+    const key = new URL(file.path, self.registration.scope).href;
+    for (const name of await caches.keys()) {
+      if (name.startsWith(`${PREFIX}desk:`) && (await caches.match(key, { cacheName: name }))) {
+        kept.push(file);
+        break;
+      }
+    }
+  }
+  return kept;
 }
 
 async function lookUp(version, path) {
@@ -135,8 +169,15 @@ async function fetchGroup(group, list) {
   await caches.delete(making);
   const cache = await caches.open(making);
   try {
-    const files = list.files.filter((f) => !neverKept(f.path) && f.group !== "pages" && (f.group !== "resident") === (group === "desk"));
+    const isDesk = group === "desk";
+    const own = (f) => !neverKept(f.path) && !["pages", "script"].includes(f.group) && (f.group !== "resident") === isDesk;
+    const files = list.files.filter(own);
+    if (isDesk) files.push(...(await keptLater(list)));
     await Promise.all(files.map((file) => fetchFile(cache, file)));
+    if (isDesk) {
+      const later = list.files.filter((f) => f.group === "script");
+      await cache.put(laterKey, new Response(JSON.stringify(later)));
+    }
     // A cache cannot be renamed; copying within the browser costs no network.
     const whole = await caches.open(name);
     try {

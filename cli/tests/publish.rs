@@ -52,6 +52,7 @@ fn every_file_is_listed_with_its_hash_and_nothing_else_is() {
         ("data/catalog.json", "coordinator"),
         ("pkg/print_worker_bg.wasm", "print"),
         ("fonts/NotoSans-Regular.ttf", "print"),
+        ("fonts/NotoSansArabic-Regular.ttf", "script"),
     ] {
         assert_eq!(listed.get(path), Some(&group), "{path}");
     }

@@ -7,7 +7,7 @@ mod script;
 pub use face::{FontSet, Weight};
 #[cfg(feature = "bundled")]
 pub use files::bundled_fonts;
-pub use files::{FONT_FILES, FontFile, fonts_needed};
+pub use files::{FONT_FILES, FontFile, fonts_needed, fonts_of_languages};
 
 pub use script::Script;
 

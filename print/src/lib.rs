@@ -32,7 +32,7 @@ pub use display::{
 pub use finding::{PREFLIGHT_CODES, Place, PreflightItem, PrintError, Severity};
 #[cfg(feature = "bundled")]
 pub use font::bundled_fonts;
-pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed};
+pub use font::{FONT_FILES, FontFile, FontSet, Script, Weight, fonts_needed, fonts_of_languages};
 pub use impose::{Cell, Imposed, impose};
 pub use ink::{INK_LIMIT, Ink};
 pub use job::{Direction, Fold, LanguageBlock, Line, QrLevel, Section, SheetJob, SheetKind, Stock, Tone};

@@ -531,7 +531,7 @@ fn the_workers_press_file_is_the_command_lines_byte_for_byte_even_without_a_netw
     let mut server = Server::site();
     let mut browser = Browser::start(DESK);
     open_demo(&browser, &server);
-    browser.see("#offline-status.whole");
+    browser.see("#offline-status.whole[data-fonts=kept]");
     server.stop();
     browser.reload();
     browser.see(SAVED);

@@ -44,6 +44,12 @@ pub(crate) async fn fetch_bytes(path: &str) -> Result<Vec<u8>, FetchProblem> {
     Ok(js_sys::Uint8Array::new(&body).to_vec())
 }
 
+/// Asks for a file without reading it, so that the service worker keeps it.
+#[cfg(feature = "desk")]
+pub(crate) async fn have_kept(path: &str) -> Result<(), FetchProblem> {
+    fetch(path).await.map(drop)
+}
+
 /// Reads a file of the published folder as text; the path is relative to the page.
 #[cfg(feature = "desk")]
 pub(crate) async fn fetch_text(path: &str) -> Result<String, FetchProblem> {

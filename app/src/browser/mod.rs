@@ -16,7 +16,7 @@ pub(crate) use clock::{Now, now};
 pub(crate) use download::{download, download_bytes};
 pub(crate) use fetch::{FetchProblem, fetch_bytes};
 #[cfg(feature = "desk")]
-pub(crate) use fetch::{fetch_json, fetch_text};
+pub(crate) use fetch::{fetch_json, fetch_text, have_kept};
 pub(crate) use page::{
     Listener, after_render, back, draw, element, focus, focus_is_within, focus_now, fold, fragment, go,
     is_online, listen, navigator_languages, replace_fragment, set_language, set_title, what_to_do,

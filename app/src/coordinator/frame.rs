@@ -47,6 +47,7 @@ pub(crate) fn Frame(desk: Desk, save: Autosave) -> impl IntoView {
     let panels = Memo::new(move |_| desk.is_open() && desk.tab.get() != Tab::Print);
     let offline = RwSignal::new(Offline::default());
     Offline::start("desk", move |state| offline.set(state));
+    let fonts_kept = keep_fonts(desk, offline);
     view! {
         <a class="skip" href="#main" on:click=skip>{move || desk.words.with(|w| t!(w.messages, "skip"))}</a>
         <Head desk/>
@@ -67,11 +68,33 @@ pub(crate) fn Frame(desk: Desk, save: Autosave) -> impl IntoView {
             }}
         </div>
         <div class="desk-foot">
-            <p id="offline-status" class="offline" role="status" class:whole=move || offline.get().is_whole()>
+            <p id="offline-status" class="offline" role="status" class:whole=move || offline.get().is_whole()
+                data-fonts=move || fonts_kept.get().then_some("kept")>
                 {move || desk.words.with(|w| offline.get().line(w))}
             </p>
         </div>
     }
+}
+
+/// Has the fonts of the program's languages kept, so that its sheets can be made without a network; tells whether they
+/// are.
+fn keep_fonts(desk: Desk, offline: RwSignal<Offline>) -> RwSignal<bool> {
+    let kept = RwSignal::new(false);
+    let whole = Memo::new(move |_| offline.get().is_whole());
+    let languages = Memo::new(move |_| desk.is_open().then(|| desk.program.with(|p| p.languages.clone())));
+    Effect::new(move |_| {
+        let (true, Some(languages)) = (whole.get(), languages.get()) else { return };
+        kept.set(false);
+        leptos::task::spawn_local(async move {
+            for font in print::fonts_of_languages(languages.iter().map(String::as_str)) {
+                if browser::have_kept(&format!("fonts/{}", font.file)).await.is_err() {
+                    return;
+                }
+            }
+            kept.set(true);
+        });
+    });
+    kept
 }
 
 /// A newer version is ready.

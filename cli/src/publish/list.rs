@@ -38,6 +38,8 @@ pub(crate) enum Group {
     Coordinator,
     /// Whoever prints.
     Print,
+    /// Whoever prints a language of a script of its own: large fonts, kept once a program speaks it.
+    Script,
     /// Whoever's browser runs nothing: kept by nobody, for keeping needs a program.
     Pages,
 }
@@ -50,6 +52,8 @@ impl Group {
         let begins = |words: &[&str]| words.iter().any(|word| name.starts_with(word));
         if path.starts_with(super::pages::FOLDER) || path == "pages.css" {
             Self::Pages
+        } else if print::FONT_FILES.iter().any(|font| font.script.is_some() && font.file == name) {
+            Self::Script
         } else if path.starts_with("fonts/") || begins(&["print_worker", "print-worker"]) {
             Self::Print
         } else if begins(&["coordinator", "desk"])

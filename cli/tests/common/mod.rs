@@ -94,6 +94,7 @@ impl Bench {
             ("pkg/coordinator.js", "export default 2;"),
             ("pkg/print_worker_bg.wasm", "\0asm print"),
             ("fonts/NotoSans-Regular.ttf", "font"),
+            ("fonts/NotoSansArabic-Regular.ttf", "font"),
             ("locales/en/resident.ftl", "a = b"),
         ];
         let mut listed = Vec::new();

@@ -48,6 +48,13 @@ pub fn fonts_needed(job: &SheetJob) -> Vec<FontFile> {
     FONT_FILES.into_iter().filter(|file| file.script.is_none_or(|script| scripts.contains(&script))).collect()
 }
 
+/// The bundled files that sheets in some languages (BCP 47 tags) need, in order, as far as the languages tell: a text may
+/// use characters of yet another script.
+pub fn fonts_of_languages<'a>(languages: impl IntoIterator<Item = &'a str>) -> Vec<FontFile> {
+    let scripts: Vec<Script> = languages.into_iter().filter_map(Script::of_language).collect();
+    FONT_FILES.into_iter().filter(|file| file.script.is_none_or(|script| scripts.contains(&script))).collect()
+}
+
 /// The bundled fonts themselves, for programs that carry them.
 #[cfg(feature = "bundled")]
 pub fn bundled_fonts() -> Result<super::FontSet, crate::finding::PrintError> {
