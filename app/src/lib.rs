@@ -44,7 +44,7 @@
 //! `f-rule.<id>.verdict`, `f-rule.<id>.stream`, `f-rule.<id>.channel`, `f-stream.<id>.<language>`,
 //! `f-program.name.<language>`, `f-contact.phone`, `f-silence`. Items: `#items-filter`,
 //! `#items-answer`, `.item-row` (`data-id`) with `.items-decide`. Texts: `#texts-language`,
-//! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`. Print: `#print-sheet`,
+//! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`, `#reviews` and its `.review` (`data-language`). Print: `#print-sheet`,
 //! `#print-stream`, `#print-language-<n>`, `#print-make`, `#print-status`, `#preflight`,
 //! `.preview`, `#print-download`, `#print-download-web`, `#print-profile`, `#print-ink-limit`,
 //! `#print-contradictions`, `#print-copies`, `#print-note`, `#printed`. Comparing files:
