@@ -10,14 +10,15 @@
 //! | `coordinator.html`, `coordinator-start.js`, `pkg/coordinator*` | the coordinator |
 //! | `print-worker.js`, `pkg/print_worker*`, `fonts/` | the print worker, loaded when a sheet is made |
 //! | `data/guide.txt`, `data/lang/<tag>.txt` | the guide and its words, as `guide_data::packed` has them |
-//! | `data/words/<tag>.txt` | other words to search by, fetched once a guide can answer |
+//! | `data/words/<tag>.txt` | every name to search by, folded, fetched once a guide can answer |
 //! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
 //! | `sw.js`, `files.json` | keeping all of it for use without a network |
-//! | `app.css`, `desk.css`, `signs.svg`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
+//! | `app.css`, `desk.css`, `ruler.js` (once unfolded), `signs.svg`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
 //!
 //! # Addresses
 //! The resident's page: `#/`, `#/category/<id>`, `#/item/<id>`, each with `/<language>` in front
-//! when a language is meant, and `/zone/<id>` when a service zone is (`#/es/zone/old-mill/item/pizza-box`); see `src/address.rs`. The coordinator's page:
+//! when a language is meant, and `/zone/<id>` when a service zone is
+//! (`#/es/zone/old-mill/item/pizza-box`); see `src/address.rs`. The coordinator's page:
 //! `#/<screen>` and `#/<screen>/<id>`, screens being `files`, `program`, `streams`, `zones`,
 //! `channels`, `sites`, `rules`, `items`, `texts`, `print`.
 //!
