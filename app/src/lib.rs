@@ -10,14 +10,15 @@
 //! | `coordinator.html`, `coordinator-start.js`, `pkg/coordinator*` | the coordinator |
 //! | `print-worker.js`, `pkg/print_worker*`, `fonts/` | the print worker, loaded when a sheet is made |
 //! | `data/guide.txt`, `data/lang/<tag>.txt` | the guide and its words, as `guide_data::packed` has them |
-//! | `data/words/<tag>.txt` | other words to search by, fetched once a guide can answer |
+//! | `data/words/<tag>.txt` | every name to search by, folded, fetched once a guide can answer |
 //! | `data/program.json`, `data/catalog.json`, `data/coordinator-<tag>.json` | the coordinator |
 //! | `sw.js`, `files.json` | keeping all of it for use without a network |
-//! | `app.css`, `desk.css`, `signs.svg`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
+//! | `app.css`, `desk.css`, `ruler.js` (once unfolded), `signs.svg`, `icons.svg`, `icons/`, `manifest.webmanifest`, `recover.js` | both |
 //!
 //! # Addresses
 //! The resident's page: `#/`, `#/category/<id>`, `#/item/<id>`, each with `/<language>` in front
-//! when a language is meant, and `/zone/<id>` when a service zone is (`#/es/zone/old-mill/item/pizza-box`); see `src/address.rs`. The coordinator's page:
+//! when a language is meant, and `/zone/<id>` when a service zone is
+//! (`#/es/zone/old-mill/item/pizza-box`); see `src/address.rs`. The coordinator's page:
 //! `#/<screen>` and `#/<screen>/<id>`, screens being `files`, `program`, `streams`, `zones`,
 //! `channels`, `sites`, `rules`, `items`, `texts`, `print`.
 //!
@@ -44,7 +45,7 @@
 //! `f-rule.<id>.verdict`, `f-rule.<id>.stream`, `f-rule.<id>.channel`, `f-stream.<id>.<language>`,
 //! `f-program.name.<language>`, `f-contact.phone`, `f-silence`. Items: `#items-filter`,
 //! `#items-answer`, `.item-row` (`data-id`) with `.items-decide`. Texts: `#texts-language`,
-//! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`. Print: `#print-sheet`,
+//! `#texts-reviewer`, `.text-row` (`data-id`) with `.sign-off`, `#reviews` and its `.review` (`data-language`). Print: `#print-sheet`,
 //! `#print-stream`, `#print-language-<n>`, `#print-make`, `#print-status`, `#preflight`,
 //! `.preview`, `#print-download`, `#print-download-web`, `#print-profile`, `#print-ink-limit`,
 //! `#print-contradictions`, `#print-copies`, `#print-note`, `#printed`. Comparing files:

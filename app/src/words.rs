@@ -26,7 +26,7 @@ pub(crate) struct Words {
 /// The longest search taken: nobody types more, and a pasted page must not hold the phone up.
 pub(crate) const LONGEST_QUERY: usize = 80;
 /// The most results shown; a longer list is not read standing at a cart.
-const MOST_RESULTS: usize = 10;
+const MOST_RESULTS: usize = 8;
 
 impl Words {
     /// Words whose messages are still to be read.

@@ -67,7 +67,7 @@ function drawRuler(place, width) {
   let numbers = "";
   for (let at = 0; at * step < long; at++) {
     ticks += `M${at * step} 0v${at % whole === 0 ? 6000 : at % half === 0 ? 4500 : 2500}`;
-    if (at && at % whole === 0) numbers += `<text x="${at * step}" y="9800">${digits.format(at / whole)}</text>`;
+    if (at && at % whole === 0) numbers += `<text x="${at * step + 700}" y="9800">${digits.format(at / whole)}</text>`;
   }
   const marks = place.dataset.marks.split(" ").filter((mark) => mark && mark < long);
   const limits = marks.map((mark) => `<path class="limit" d="M${mark} 0v15000l-1500-2500h3000l-1500 2500"/>`).join("");

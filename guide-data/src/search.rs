@@ -615,33 +615,44 @@ fn slips(a: &[char], a_signs: u64, b: &[char], b_signs: u64) -> Option<u32> {
         let doubled = at > 0 && letters.get(at) == letters.get(at - 1);
         if doubled || letters.get(at) == Some(&'h') { 5 } else { 10 }
     };
-    let mut earlier: Vec<u32> = vec![0; width];
-    let mut last: Vec<u32> = Vec::with_capacity(width);
-    last.push(0);
+    // Rows that live on the stack: this runs thousands of times at every letter that is typed.
+    let mut rows = [[0_u32; LONGEST_QUERY + 8]; 3];
+    if width > LONGEST_QUERY + 8 {
+        return None;
+    }
+    let [earlier, last, row] = &mut rows;
+    let (mut earlier, mut last, mut row) = (earlier, last, row);
+    let value = |row: &[u32], at: usize| row.get(at).copied().unwrap_or(9_999);
+    let mut sum = 0;
     for at in 0..b.len() {
-        let before = last.last().copied().unwrap_or(0);
-        last.push(before + step(b, at));
+        sum += step(b, at);
+        if let Some(cell) = last.get_mut(at + 1) {
+            *cell = sum;
+        }
     }
     for (i, &x) in a.iter().enumerate() {
-        let mut row = Vec::with_capacity(width);
-        row.push(last.first().copied().unwrap_or(0) + step(a, i));
-        let mut least = row.first().copied().unwrap_or(0);
+        let mut least = value(last, 0) + step(a, i);
+        if let Some(cell) = row.first_mut() {
+            *cell = least;
+        }
         for (j, &y) in b.iter().enumerate() {
-            let value = |row: &[u32], at: usize| row.get(at).copied().unwrap_or(9_999);
-            let mut cost = (value(&last, j + 1) + step(a, i)).min(value(&row, j) + step(b, j));
-            cost = cost.min(value(&last, j) + if x == y { 0 } else { exchange(x, y) });
+            let mut cost = (value(last, j + 1) + step(a, i)).min(value(row, j) + step(b, j));
+            cost = cost.min(value(last, j) + if x == y { 0 } else { exchange(x, y) });
             if i > 0 && j > 0 && a.get(i - 1) == Some(&y) && b.get(j - 1) == Some(&x) && x != y {
-                cost = cost.min(value(&earlier, j - 1) + 8);
+                cost = cost.min(value(earlier, j - 1) + 8);
             }
             least = least.min(cost);
-            row.push(cost);
+            if let Some(cell) = row.get_mut(j + 1) {
+                *cell = cost;
+            }
         }
         if least > limit {
             return None;
         }
-        earlier = std::mem::replace(&mut last, row);
+        std::mem::swap(&mut earlier, &mut last);
+        std::mem::swap(&mut last, &mut row);
     }
-    last.last().map(|cost| cost + first).filter(|&cost| cost <= limit)
+    Some(value(last, b.len()) + first).filter(|&cost| cost <= limit)
 }
 
 #[cfg(test)]

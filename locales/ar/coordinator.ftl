@@ -313,6 +313,13 @@ texts-reviewer = اسمك، للتوقيع بالموافقة
 texts-reviewer-needed = اكتب اسمك أولًا: كل مراجعة تُوقّع.
 texts-sign-off = راجعتُ هذا
 texts-count = رُوجع { $done } من { $all }
+review-title = حالة كل لغة
+review-screens = كلمات الشاشات: { $state }
+review-source = اللغة التي تُترجم منها اللغات الأخرى
+review-by = راجعها { $name } في { $date }
+review-outdated = راجعها { $name } في { $date }، لكن النص الإنجليزي تغير بعدها
+review-texts = نصوصك: رُوجع { $done } من { $all }
+review-names = بتوقيع { $names }
 
 ## What changed, and trying the guide
 

@@ -306,6 +306,20 @@ texts-reviewer-needed = Enter your name first: a check is signed.
 texts-sign-off = I have checked this
 texts-count = { $done } of { $all } checked
 
+## How far each language has been checked
+
+review-title = State of each language
+# $state is one of the three below, or that nobody has checked them.
+review-screens = Words of the screens: { $state }
+review-source = the language the others are made from
+# $name is a person, $date a day.
+review-by = checked by { $name } on { $date }
+review-outdated = checked by { $name } on { $date }, but the English has changed since
+# How many of the program's own texts.
+review-texts = Your own texts: { $done } of { $all } checked
+# $names is a list of people.
+review-names = Signed by { $names }
+
 ## What changed, and trying the guide
 
 ask-title = Ask as a resident

@@ -305,6 +305,13 @@ texts-reviewer = Su nombre, para dar el visto bueno
 texts-reviewer-needed = Escriba antes su nombre: cada revisión lleva firma.
 texts-sign-off = Ya lo revisé
 texts-count = { $done } de { $all } revisados
+review-title = Estado de cada idioma
+review-screens = Palabras de las pantallas: { $state }
+review-source = el idioma del que salen los demás
+review-by = revisado por { $name } el { $date }
+review-outdated = revisado por { $name } el { $date }, pero el inglés cambió después
+review-texts = Sus propios textos: { $done } de { $all } revisados
+review-names = Firmado por { $names }
 
 ## What changed, and trying the guide
 

@@ -304,6 +304,13 @@ texts-reviewer = Pangalan ninyo, bilang pirma
 texts-reviewer-needed = Isulat muna ang pangalan: may pirma ang pagsusuri.
 texts-sign-off = Nasuri ko na ito
 texts-count = { $done } sa { $all } ang nasuri
+review-title = Kalagayan ng bawat wika
+review-screens = Mga salita ng screen: { $state }
+review-source = ang wikang pinagkunan ng iba
+review-by = sinuri ni { $name } noong { $date }
+review-outdated = sinuri ni { $name } noong { $date }, pero nagbago na ang Ingles
+review-texts = Sarili ninyong teksto: { $done } sa { $all } ang nasuri
+review-names = Nilagdaan ni: { $names }
 
 ## Ano ang nagbago, at pagsubok sa gabay
 

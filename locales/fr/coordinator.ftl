@@ -306,6 +306,13 @@ texts-reviewer = Votre nom, pour signer
 texts-reviewer-needed = Indiquez d’abord votre nom : une vérification est signée.
 texts-sign-off = J’ai vérifié ceci
 texts-count = { $done } vérifiés sur { $all }
+review-title = État de chaque langue
+review-screens = Mots des écrans : { $state }
+review-source = la langue dont viennent les autres
+review-by = vérifié par { $name } le { $date }
+review-outdated = vérifié par { $name } le { $date }, mais l’anglais a changé depuis
+review-texts = Vos propres textes : { $done } sur { $all } vérifiés
+review-names = Signé par { $names }
 
 ## What changed, and trying the guide
 

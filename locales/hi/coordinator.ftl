@@ -304,6 +304,13 @@ texts-reviewer = आपका नाम, हस्ताक्षर के ल�
 texts-reviewer-needed = पहले अपना नाम लिखें: जाँच पर हस्ताक्षर होता है।
 texts-sign-off = मैंने यह जाँच लिया
 texts-count = { $all } में से { $done } जाँचे
+review-title = हर भाषा की स्थिति
+review-screens = स्क्रीन के शब्द: { $state }
+review-source = वह भाषा जिससे बाकी बनती हैं
+review-by = { $name } ने { $date } को जाँचा
+review-outdated = { $name } ने { $date } को जाँचा, पर अंग्रेज़ी उसके बाद बदली है
+review-texts = आपके अपने पाठ: { $all } में से { $done } जाँचे गए
+review-names = हस्ताक्षर: { $names }
 
 ## क्या बदला, और गाइड की परख
 

@@ -302,6 +302,13 @@ texts-reviewer = Non ou, pou siyen
 texts-reviewer-needed = Antre non ou anvan: yon verifikasyon siyen.
 texts-sign-off = Mwen verifye sa
 texts-count = { $done } verifye sou { $all }
+review-title = Eta chak lang
+review-screens = Mo ekran yo: { $state }
+review-source = lang lòt yo soti ladan l
+review-by = { $name } te tcheke l { $date }
+review-outdated = { $name } te tcheke l { $date }, men anglè a chanje depi lè sa a
+review-texts = Tèks pa ou: { $done } sou { $all } tcheke
+review-names = Siyen pa { $names }
 
 ## What changed, and trying the guide
 

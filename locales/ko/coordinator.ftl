@@ -302,6 +302,13 @@ texts-reviewer = 서명할 이름
 texts-reviewer-needed = 먼저 이름을 적으세요. 확인에는 서명이 필요합니다.
 texts-sign-off = 확인했습니다
 texts-count = { $all }개 중 { $done }개 확인
+review-title = 언어별 상태
+review-screens = 화면의 글: { $state }
+review-source = 다른 언어의 바탕이 되는 언어
+review-by = { $name } 확인, { $date }
+review-outdated = { $name } 확인, { $date }. 그 뒤 영어가 바뀌었습니다
+review-texts = 직접 쓴 글: { $all }개 중 { $done }개 확인
+review-names = 서명: { $names }
 
 ## What changed, and trying the guide
 

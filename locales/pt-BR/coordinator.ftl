@@ -306,6 +306,13 @@ texts-reviewer = Seu nome, para assinar
 texts-reviewer-needed = Escreva seu nome antes: a conferência é assinada.
 texts-sign-off = Eu conferi isto
 texts-count = { $done } de { $all } conferidos
+review-title = Situação de cada idioma
+review-screens = Palavras das telas: { $state }
+review-source = o idioma de onde vêm os outros
+review-by = conferido por { $name } em { $date }
+review-outdated = conferido por { $name } em { $date }, mas o inglês mudou depois
+review-texts = Seus textos: { $done } de { $all } conferidos
+review-names = Assinado por { $names }
 
 ## What changed, and trying the guide
 

@@ -308,6 +308,13 @@ texts-reviewer = Ваше имя, для подписи
 texts-reviewer-needed = Сначала введите имя: проверку подписывают.
 texts-sign-off = Я это проверил(а)
 texts-count = проверено { $done } из { $all }
+review-title = Состояние каждого языка
+review-screens = Слова на экранах: { $state }
+review-source = язык, с которого переводят
+review-by = проверено: { $name }, { $date }
+review-outdated = проверено: { $name }, { $date }, но английский текст с тех пор изменился
+review-texts = Ваши тексты: проверено { $done } из { $all }
+review-names = Подписали: { $names }
 
 ## Что изменилось, и проба справочника
 

@@ -302,6 +302,13 @@ texts-reviewer = Tên quý vị, để ký
 texts-reviewer-needed = Xin nhập tên trước: kiểm tra phải có ký tên.
 texts-sign-off = Tôi đã kiểm tra
 texts-count = Đã kiểm tra { $done } trên { $all }
+review-title = Tình trạng của từng ngôn ngữ
+review-screens = Chữ trên màn hình: { $state }
+review-source = ngôn ngữ gốc của các bản dịch
+review-by = { $name } đã kiểm tra ngày { $date }
+review-outdated = { $name } đã kiểm tra ngày { $date }, nhưng bản tiếng Anh đã đổi sau đó
+review-texts = Chữ của bạn: đã kiểm tra { $done } trên { $all }
+review-names = Người ký: { $names }
 
 ## What changed, and trying the guide
 

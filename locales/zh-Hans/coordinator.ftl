@@ -302,6 +302,13 @@ texts-reviewer = 您的姓名，用于签字
 texts-reviewer-needed = 请先填姓名：检查要签字。
 texts-sign-off = 我已检查
 texts-count = 已检查 { $done } / { $all }
+review-title = 各语言的状态
+review-screens = 界面文字：{ $state }
+review-source = 其他语言的来源
+review-by = 由 { $name } 于 { $date } 检查
+review-outdated = 由 { $name } 于 { $date } 检查，但英文之后有改动
+review-texts = 您自己的文字：{ $all } 条中已检查 { $done } 条
+review-names = 签名：{ $names }
 
 ## What changed, and trying the guide
 

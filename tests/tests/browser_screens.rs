@@ -401,3 +401,34 @@ fn the_number_is_shown_where_it_is() {
     }
     browser.assert_calm();
 }
+
+#[test]
+#[ignore = "needs the built site and axe-core: cargo xtask test runs it"]
+fn coordinators_see_how_far_each_language_has_been_checked() {
+    let server = Server::site();
+    let mut browser = Browser::start(DESK);
+    browser.go(&server.url("coordinator.html"));
+    browser.click("#open-demo");
+    browser.see("#program-screen");
+    browser.fragment("#/texts");
+    browser.click("#reviews summary");
+    browser.see(".review[data-language=es]");
+    let demo = lidleaf_tests::demo();
+    assert_eq!(browser.count(".review"), demo.languages.len() as u64);
+    let messages = locales::bundled(&locales::Lang::default()).isolating(false);
+    let say = |key: &str| messages.t(key, &locales::args!());
+    browser.see_text(".review[data-language=en]", &say("review-source"));
+    for language in demo.languages.iter().filter(|l| l.as_str() != "en") {
+        let entry = language.parse::<locales::Lang>().unwrap();
+        let unreviewed = entry.entry().unwrap().review() == locales::ReviewState::Unreviewed;
+        let told = browser.text(&format!(".review[data-language='{language}']"));
+        assert_eq!(told.contains(&say("text-state-unreviewed")), unreviewed, "{language}: {told}");
+    }
+    // Signing a text off is seen at once, with the name.
+    browser.write("#texts-reviewer", "Ada Quill");
+    browser.keys("#texts-reviewer", "\u{e004}");
+    let language = browser.value("#texts-language");
+    browser.click(".text-row .sign-off:not(:disabled)");
+    browser.see_text(&format!(".review[data-language='{language}']"), "Ada Quill");
+    browser.assert_calm();
+}

@@ -1,8 +1,10 @@
 //! Texts by language, with their states; signing translations off.
 
-use guide_data::TextState;
+use std::collections::BTreeSet;
+
+use guide_data::{TextState, day_of};
 use leptos::prelude::*;
-use locales::{Lang, t};
+use locales::{DateStyle, Lang, Language, ReviewState, t};
 
 use super::desk::Desk;
 use super::fields::{StateMark, name_of, one_language};
@@ -87,12 +89,56 @@ pub(crate) fn texts(desk: Desk) -> AnyView {
                 let (done, all) = count();
                 desk.words.with(|w| t!(w.messages, "texts-count", done = done, all = all))
             }}</p>
+            <details id="reviews">
+                <summary>{t!(m, "review-title")}</summary>
+                <ul class="rows">{move || reviews(desk)}</ul>
+            </details>
             <ul class="rows" id="texts-list">
                 <For each=shown key=Clone::clone let:entry>{one(desk, &entry.0, &entry.1)}</For>
             </ul>
         </div>
     }
     .into_any()
+}
+
+/// How far each of the program's languages has been checked: the screens' words, by those who keep the
+/// message files, and the program's own texts.
+fn reviews(desk: Desk) -> Vec<AnyView> {
+    let w = desk.words.get();
+    let m = &w.messages;
+    let languages = desk.program.with(|p| p.languages.clone());
+    let one = |tag: String| {
+        let lang = tag.parse::<Lang>().unwrap_or_default();
+        let day = |on: &str| day_of(on).map_or_else(|| on.to_owned(), |day| m.date(day, DateStyle::Long));
+        let state = match lang.entry().map_or(ReviewState::Unreviewed, Language::review) {
+            ReviewState::Source => t!(m, "review-source"),
+            ReviewState::Unreviewed => t!(m, "text-state-unreviewed"),
+            ReviewState::Reviewed { by, on } => t!(m, "review-by", name = by, date = day(on)),
+            ReviewState::Outdated { by, on } => t!(m, "review-outdated", name = by, date = day(on)),
+        };
+        let (done, all, names) = desk.program.with(|p| {
+            let (mut done, mut names) = (0, BTreeSet::new());
+            let keys = texts::keys(p);
+            for text in keys.iter().filter_map(|key| texts::text(p, key)) {
+                if text.state(&tag, &p.source_language) == TextState::Reviewed {
+                    done += 1;
+                    names.extend(text.0.get(&tag).and_then(|own| own.reviewed_by.clone()));
+                }
+            }
+            (done, keys.len(), names.into_iter().collect::<Vec<_>>())
+        });
+        let signed = (!names.is_empty()).then(|| t!(m, "review-names", names = m.list_and(&names)));
+        view! {
+            <li class="card review" data-language=tag.clone()>
+                <p><strong lang=tag.clone()>{lang.endonym()}</strong></p>
+                <p>{t!(m, "review-screens", state = state)}</p>
+                <p>{t!(m, "review-texts", done = done, all = all)}</p>
+                {signed.map(|line| view! { <p>{line}</p> })}
+            </li>
+        }
+        .into_any()
+    };
+    languages.into_iter().map(one).collect()
 }
 
 fn code(state: TextState) -> &'static str {
