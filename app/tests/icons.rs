@@ -29,8 +29,9 @@ fn signs() -> String {
     drawn("", is_sign)
 }
 
+/// The shapes of containers are here again: some items have them for a picture.
 fn sheet() -> String {
-    drawn(&format!("{LOGO}\n"), |id| !is_sign(id))
+    drawn(&format!("{LOGO}\n"), |id| !id.starts_with("verdict-"))
 }
 
 /// Run with `LIDLEAF_WRITE_ICONS=1` after a drawing in `print` has changed.
@@ -69,7 +70,7 @@ fn every_symbol_that_a_screen_names_is_there() {
                 folders.push(path);
             } else {
                 let code = std::fs::read_to_string(&path).unwrap();
-                let after = code.split("icons.svg#").chain(code.split("signs.svg#")).skip(1);
+                let after = code.split("icons.svg#").skip(1).chain(code.split("signs.svg#").skip(1));
                 named.extend(after.filter_map(|rest| rest.split(['"', '\\']).next()).map(str::to_owned));
             }
         }
@@ -77,7 +78,7 @@ fn every_symbol_that_a_screen_names_is_there() {
     // Those with a part that is filled in are ids of the catalog, or codes of verdicts.
     let whole: Vec<_> =
         named.iter().filter(|id| !id.contains('{') && !id.is_empty() && !id.ends_with('-')).collect();
-    assert!(whole.len() >= 3, "{named:?}");
+    assert!(whole.len() >= 2, "{named:?}");
     for id in whole {
         assert!(sheet.contains(&format!(" id=\"{id}\"")), "{id}");
     }
