@@ -245,14 +245,12 @@ impl Measured {
         run.glyphs.get(first..first + number)
     }
 
-    /// Each part of a range that lies in a single run, with what is known of its glyphs.
+    /// Face and direction of a range that lies in a single run, and what is known of its glyphs.
     #[cfg(test)]
-    pub(super) fn known(&self, range: &Range<usize>) -> Vec<(Range<usize>, usize, bool, Option<&[Shaped]>)> {
+    pub(super) fn known(&self, range: &Range<usize>) -> Option<(usize, bool, Option<&[Shaped]>)> {
         let within = |run: &&ShapedRun| run.range.start <= range.start && range.end <= run.range.end;
-        let run = self.runs.iter().find(within);
-        run.map(|run| (range.clone(), run.face, run.rtl, self.shaped(range, run.face, run.rtl)))
-            .into_iter()
-            .collect()
+        let run = self.runs.iter().find(within)?;
+        Some((run.face, run.rtl, self.shaped(range, run.face, run.rtl)))
     }
 
     /// Gives each cluster's characters to its first glyph in drawing order.
