@@ -20,7 +20,8 @@ impl Entry {
     /// Whether a test may not pass with this in the console, whatever it is about.
     pub(crate) fn is_trouble(&self) -> bool {
         let marks = ["panicked at", "Content Security Policy", "RuntimeError", "Uncaught", "Refused to"];
-        marks.iter().any(|mark| self.text.contains(mark))
+        // The browser's own pages, the empty tab it starts with, are not ours.
+        !self.text.starts_with("chrome://") && marks.iter().any(|mark| self.text.contains(mark))
     }
 }
 
