@@ -220,25 +220,28 @@ fn outline(content: &mut Content, path: &[PathOp], origin: &Origin) {
     while let Some((op, after)) = rest.split_first() {
         // A rectangle has an operator of its own: a code is made of hundreds.
         if let Some((area, after)) = rectangle(rest) {
-            let (left, bottom) = (origin.x(area.x), origin.y(area.bottom()));
-            let (right, top) = (origin.x(area.right()), origin.y(area.y));
+            let (left, top) = origin.point(Point { x: area.x, y: area.y });
+            let (right, bottom) = origin.point(Point { x: area.right(), y: area.bottom() });
             let across = |from: f32, to: f32| number(Pt(f64::from(to) - f64::from(from)));
             content.rect(left, bottom, across(left, right), across(bottom, top));
             rest = after;
             continue;
         }
         rest = after;
+        let at = |p: Point| origin.point(p);
         match *op {
-            PathOp::Move(p) => content.move_to(origin.x(p.x), origin.y(p.y)),
-            PathOp::Line(p) => content.line_to(origin.x(p.x), origin.y(p.y)),
-            PathOp::Curve(a, b, c) => content.cubic_to(
-                origin.x(a.x),
-                origin.y(a.y),
-                origin.x(b.x),
-                origin.y(b.y),
-                origin.x(c.x),
-                origin.y(c.y),
-            ),
+            PathOp::Move(p) => {
+                let (x, y) = at(p);
+                content.move_to(x, y)
+            }
+            PathOp::Line(p) => {
+                let (x, y) = at(p);
+                content.line_to(x, y)
+            }
+            PathOp::Curve(a, b, c) => {
+                let ((ax, ay), (bx, by), (cx, cy)) = (at(a), at(b), at(c));
+                content.cubic_to(ax, ay, bx, by, cx, cy)
+            }
             PathOp::Close => content.close_path(),
         };
     }
