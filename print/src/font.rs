@@ -11,5 +11,5 @@ pub use files::{FONT_FILES, FontFile, fonts_needed, fonts_of_languages};
 
 pub use script::Script;
 
-pub(crate) use face::{Face, Outlines, cff_table};
+pub(crate) use face::{Face, Outlines, Subset, cff_table};
 pub(crate) use script::compose_hangul;

@@ -152,6 +152,8 @@ impl Press {
                         ticket: None,
                     };
                     self.ordered.set_value(Some(sheet));
+                    // Put into words and put on its way in two tasks, so that the page answers in between.
+                    browser::turn().await;
                     self.order(&order);
                 }
                 Ok(Err(problem)) => {

@@ -96,6 +96,28 @@ pub(crate) struct Face {
     /// The same bytes as the shaper holds them, with its caches.
     pub(crate) font: harfrust::Font,
     plans: Plans,
+    subsets: Subsets,
+}
+
+/// A face's program cut down to some glyphs, as files embed it.
+pub(crate) struct Subset {
+    pub(crate) program: Vec<u8>,
+    pub(crate) deflated: Vec<u8>,
+    /// Tells it from other subsets of the face.
+    pub(crate) tag: String,
+}
+
+/// How many subsets a face remembers: the kinds of sheets that a batch makes at a time.
+const SUBSETS: usize = 32;
+
+/// The subsets made last, by their glyphs: sheets that say the same in other editions use the same glyphs.
+#[derive(Default)]
+struct Subsets(Mutex<Vec<(Vec<u16>, Arc<Subset>)>>);
+
+impl Clone for Subsets {
+    fn clone(&self) -> Self {
+        Self::default()
+    }
 }
 
 /// How a face shapes a script and language in a direction, worked out once for each.
@@ -179,6 +201,7 @@ impl Face {
             characters,
             font: shaper,
             plans: Plans::default(),
+            subsets: Subsets::default(),
         })
     }
 
@@ -228,6 +251,25 @@ impl Face {
     pub(crate) fn reaches(&self) -> Reaches<'_> {
         let font = self.tables();
         Reaches(font.map(|font| font.glyph_metrics(Size::unscaled(), LocationRef::default())))
+    }
+
+    /// The subset of some glyphs, from memory or made now.
+    pub(crate) fn subset(&self, glyphs: &[u16], make: impl FnOnce() -> Subset) -> Arc<Subset> {
+        // A thread that panicked while it held the subsets spoils them and nothing else.
+        let known = self.subsets.0.lock().ok();
+        let known =
+            known.and_then(|all| all.iter().find(|(own, _)| own == glyphs).map(|(_, it)| Arc::clone(it)));
+        if let Some(known) = known {
+            return known;
+        }
+        let made = Arc::new(make());
+        if let Ok(mut all) = self.subsets.0.lock() {
+            if all.len() >= SUBSETS {
+                all.remove(0);
+            }
+            all.push((glyphs.to_vec(), Arc::clone(&made)));
+        }
+        made
     }
 
     /// How the face shapes what a buffer holds.

@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use pdf_writer::types::{CidFontType, FontFlags, SystemInfo, UnicodeCmap};
 use pdf_writer::{Filter, Finish, Name, Pdf, Rect, Ref, Str};
@@ -10,7 +11,7 @@ use subsetter::GlyphRemapper;
 
 use super::{Objects, Packer, number};
 use crate::display::{DisplayList, Glyph, Item, Run, TextLine};
-use crate::font::{self, Face, FontSet, Outlines, Weight};
+use crate::font::{self, Face, FontSet, Outlines, Subset, Weight};
 use crate::unit::Pt;
 
 const SYSTEM: SystemInfo<'static> =
@@ -31,7 +32,7 @@ pub(super) struct EmbeddedFace {
     remapper: GlyphRemapper,
     /// Advance of each glyph in thousandths of an em.
     widths: BTreeMap<u16, f64>,
-    program: Vec<u8>,
+    subset: Arc<Subset>,
     descriptor: Descriptor,
 }
 
@@ -115,19 +116,22 @@ impl EmbeddedFace {
     fn new(index: usize, place: usize, face: &Face, codes: Codes, objects: &mut Objects) -> Self {
         let glyphs: Vec<u16> = codes.keys().copied().collect();
         let remapper = GlyphRemapper::new_from_glyphs_sorted(&glyphs);
-        // The face has been read before, so it can be subset; a whole font would print as well.
-        let program = subsetter::subset(&face.bytes, 0, &remapper).unwrap_or_else(|_| face.bytes.clone());
-        let program = match face.outlines {
-            Outlines::TrueType => program,
-            Outlines::Cff => font::cff_table(&program).unwrap_or(program),
-        };
+        let subset = face.subset(&glyphs, || {
+            // The face has been read before, so it can be subset; a whole font would print as well.
+            let program = subsetter::subset(&face.bytes, 0, &remapper).unwrap_or_else(|_| face.bytes.clone());
+            let program = match face.outlines {
+                Outlines::TrueType => program,
+                Outlines::Cff => font::cff_table(&program).unwrap_or(program),
+            };
+            Subset { tag: tag(&program), deflated: Packer::new().deflate(&program), program }
+        });
         let advances = face.advances(glyphs.iter().copied());
         let widths = glyphs
             .iter()
             .zip(advances)
             .map(|(&glyph, advance)| (glyph, advance / face.units * 1000.0))
             .collect();
-        let name = format!("{}+{}", tag(&program), face.name());
+        let name = format!("{}+{}", subset.tag, face.name());
         let refs = [objects.next(), objects.next(), objects.next(), objects.next(), objects.next()];
         Self {
             face: index,
@@ -140,7 +144,7 @@ impl EmbeddedFace {
             codes,
             remapper,
             widths,
-            program,
+            subset,
             descriptor: Descriptor {
                 bbox: face.bbox.map(|edge| edge / face.units * 1000.0),
                 ascent: face.ascent / face.units * 1000.0,
@@ -218,12 +222,11 @@ impl EmbeddedFace {
         };
         described.finish();
 
-        let deflated = packer.deflate(&self.program);
-        let mut stream = pdf.stream(program, &deflated);
+        let mut stream = pdf.stream(program, &self.subset.deflated);
         stream.filter(Filter::FlateDecode);
         match self.outlines {
             Outlines::TrueType => {
-                stream.pair(Name(b"Length1"), i32::try_from(self.program.len()).unwrap_or(0));
+                stream.pair(Name(b"Length1"), i32::try_from(self.subset.program.len()).unwrap_or(0));
             }
             Outlines::Cff => {
                 stream.pair(Name(b"Subtype"), Name(b"CIDFontType0C"));
@@ -268,7 +271,7 @@ impl EmbeddedFace {
 
     /// A name of its own: readers may keep encodings by name.
     fn encoding_name(&self) -> String {
-        format!("Lidleaf-{}", tag(&self.program))
+        format!("Lidleaf-{}", self.subset.tag)
     }
 
     /// The encoding of a CFF face, as a PostScript resource (Adobe Technical Note 5014, "CMap and CIDFont files").
@@ -317,7 +320,7 @@ impl Embedded {
     /// Everything of the fonts that goes into the file.
     pub(super) fn digest(&self, hash: &mut Sha256) {
         for font in &self.0 {
-            hash.update(&font.program);
+            hash.update(&font.subset.program);
             for (code, glyph, text) in font.pairs() {
                 hash.update(code.to_be_bytes());
                 hash.update(glyph.to_be_bytes());
