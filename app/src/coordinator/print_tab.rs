@@ -142,6 +142,8 @@ impl Press {
             }
         };
         spawn_local(async move {
+            // What the click itself changes is shown first.
+            browser::turn().await;
             match job(self, &wanted, choices).await {
                 Ok(Ok(sheet)) => {
                     let order = Order {
