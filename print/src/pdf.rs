@@ -131,7 +131,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile
     let (icc, plain, overprint) = (objects.next(), objects.next(), objects.next());
     let every_plate = objects.next();
     let die = has_die(list).then(|| objects.next());
-    let embedded = fonts::embed(list, fonts, &mut objects, false);
+    let embedded = fonts::embed(list, fonts, &mut objects, &mut packer, false);
     let streams: Vec<Vec<u8>> = list
         .pages
         .iter()

@@ -95,8 +95,10 @@ pub(crate) struct Face {
     characters: Vec<char>,
     /// The same bytes as the shaper holds them, with its caches.
     pub(crate) font: harfrust::Font,
-    plans: Plans,
-    subsets: Subsets,
+    /// How it shapes a script and language in a direction.
+    plans: Remembered<Arc<ShapePlan>>,
+    /// The subsets made last, by their glyphs: sheets that say the same in other editions use the same glyphs.
+    subsets: Remembered<(Vec<u16>, Arc<Subset>)>,
 }
 
 /// A face's program cut down to some glyphs, as files embed it.
@@ -110,21 +112,17 @@ pub(crate) struct Subset {
 /// How many subsets a face remembers: the kinds of sheets that a batch makes at a time.
 const SUBSETS: usize = 32;
 
-/// The subsets made last, by their glyphs: sheets that say the same in other editions use the same glyphs.
-#[derive(Default)]
-struct Subsets(Mutex<Vec<(Vec<u16>, Arc<Subset>)>>);
+/// What was worked out before. It never changes what is made, only how soon, so a copy begins with nothing; a thread that
+/// panicked while it held it spoils it and nothing else.
+struct Remembered<T>(Mutex<Vec<T>>);
 
-impl Clone for Subsets {
-    fn clone(&self) -> Self {
-        Self::default()
+impl<T> Default for Remembered<T> {
+    fn default() -> Self {
+        Self(Mutex::default())
     }
 }
 
-/// How a face shapes a script and language in a direction, worked out once for each.
-#[derive(Default)]
-struct Plans(Mutex<Vec<Arc<ShapePlan>>>);
-
-impl Clone for Plans {
+impl<T> Clone for Remembered<T> {
     fn clone(&self) -> Self {
         Self::default()
     }
@@ -200,8 +198,8 @@ impl Face {
             bytes,
             characters,
             font: shaper,
-            plans: Plans::default(),
-            subsets: Subsets::default(),
+            plans: Remembered::default(),
+            subsets: Remembered::default(),
         })
     }
 
@@ -255,7 +253,6 @@ impl Face {
 
     /// The subset of some glyphs, from memory or made now.
     pub(crate) fn subset(&self, glyphs: &[u16], make: impl FnOnce() -> Subset) -> Arc<Subset> {
-        // A thread that panicked while it held the subsets spoils them and nothing else.
         let known = self.subsets.0.lock().ok();
         let known =
             known.and_then(|all| all.iter().find(|(own, _)| own == glyphs).map(|(_, it)| Arc::clone(it)));
@@ -276,7 +273,6 @@ impl Face {
     pub(crate) fn plan(&self, buffer: &Buffer) -> Arc<ShapePlan> {
         let (script, direction) = (buffer.script(), buffer.direction());
         let key = ShapePlanKey::new(&self.font, script, direction).language(buffer.language());
-        // A thread that panicked while it held the plans spoils them and nothing else.
         let known = self.plans.0.lock().ok();
         if let Some(plan) = known.as_ref().and_then(|all| all.iter().find(|plan| key.matches(plan))) {
             return Arc::clone(plan);

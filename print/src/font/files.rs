@@ -45,13 +45,18 @@ pub fn fonts_needed(job: &SheetJob) -> Vec<FontFile> {
         scripts.extend((block.direction == Direction::Rtl).then_some(Script::Arabic));
     }
     scripts.extend(job.strings().flat_map(str::chars).filter_map(Script::of));
-    FONT_FILES.into_iter().filter(|file| file.script.is_none_or(|script| scripts.contains(&script))).collect()
+    with_scripts(&scripts)
 }
 
 /// The bundled files that sheets in some languages (BCP 47 tags) need, in order, as far as the languages tell: a text may
 /// use characters of yet another script.
 pub fn fonts_of_languages<'a>(languages: impl IntoIterator<Item = &'a str>) -> Vec<FontFile> {
     let scripts: Vec<Script> = languages.into_iter().filter_map(Script::of_language).collect();
+    with_scripts(&scripts)
+}
+
+/// The files that every job needs, and those for some scripts.
+fn with_scripts(scripts: &[Script]) -> Vec<FontFile> {
     FONT_FILES.into_iter().filter(|file| file.script.is_none_or(|script| scripts.contains(&script))).collect()
 }
 

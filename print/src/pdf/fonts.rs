@@ -82,7 +82,13 @@ pub(super) fn states_its_text(line: &TextLine, in_structure: bool) -> bool {
 }
 
 /// Subsets every face that the list uses; with `spaces`, with the spaces between lines too.
-pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, spaces: bool) -> Embedded {
+pub(super) fn embed(
+    list: &DisplayList,
+    fonts: &FontSet,
+    objects: &mut Objects,
+    packer: &mut Packer,
+    spaces: bool,
+) -> Embedded {
     let mut used: BTreeMap<usize, Codes> = BTreeMap::new();
     for run in runs(list) {
         let codes = used.entry(run.face).or_default();
@@ -106,14 +112,20 @@ pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, 
         for (code, place) in (1..).zip(codes.values_mut().flat_map(BTreeMap::values_mut)) {
             *place = code;
         }
-        embedded.push(EmbeddedFace::new(index, embedded.len(), face, codes, objects));
+        embedded.push(EmbeddedFace::new((index, embedded.len()), face, codes, objects, packer));
     }
     Embedded(embedded)
 }
 
 impl EmbeddedFace {
     /// `place` is the face's among those used, so that its name does not tell which others were there.
-    fn new(index: usize, place: usize, face: &Face, codes: Codes, objects: &mut Objects) -> Self {
+    fn new(
+        (index, place): (usize, usize),
+        face: &Face,
+        codes: Codes,
+        objects: &mut Objects,
+        packer: &mut Packer,
+    ) -> Self {
         let glyphs: Vec<u16> = codes.keys().copied().collect();
         let remapper = GlyphRemapper::new_from_glyphs_sorted(&glyphs);
         let subset = face.subset(&glyphs, || {
@@ -123,7 +135,7 @@ impl EmbeddedFace {
                 Outlines::TrueType => program,
                 Outlines::Cff => font::cff_table(&program).unwrap_or(program),
             };
-            Subset { tag: tag(&program), deflated: Packer::new().deflate(&program), program }
+            Subset { tag: tag(&program), deflated: packer.deflate(&program), program }
         });
         let advances = face.advances(glyphs.iter().copied());
         let widths = glyphs

@@ -19,7 +19,7 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     let mut objects = Objects(0);
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, struct_root) = (objects.next(), objects.next());
-    let embedded = fonts::embed(list, fonts, &mut objects, true);
+    let embedded = fonts::embed(list, fonts, &mut objects, &mut packer, true);
     let profile = srgb::profile();
 
     let streams: Vec<Vec<u8>> = list
