@@ -92,6 +92,17 @@ pub(crate) fn contains(path: &[PathOp], point: Point) -> bool {
             }
             PathOp::Curve(a, b, c) => {
                 let from = last;
+                // A curve stays among its handles: only where they lie all around the point do its steps matter. Above
+                // and below the ray nothing crosses; right of the point its ends say whether it does.
+                let around = |of: fn(Point) -> Pt| {
+                    let [own, ends @ ..] = [point, from, a, b, c].map(of);
+                    ends.iter().any(|end| *end > own) && ends.iter().any(|end| *end <= own)
+                };
+                if !around(|p| p.y) || !around(|p| p.x) {
+                    edge(last, c);
+                    last = c;
+                    continue;
+                }
                 for step in 1..=STEPS {
                     let t = f64::from(step) / f64::from(STEPS);
                     let u = 1.0 - t;

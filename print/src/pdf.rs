@@ -32,12 +32,10 @@ mod web;
 pub(crate) use profile::Profile;
 pub(crate) use web::write as write_web;
 
-use miniz_oxide::deflate::core::{
-    CompressorOxide, TDEFLFlush, TDEFLStatus, compress_to_output, create_comp_flags_from_zip_params,
-};
 use pdf_writer::types::{OutputIntentSubtype, OverprintMode, TrappingStatus};
 use pdf_writer::{Date, Filter, Finish, Name, Pdf, Rect, Ref, Str, TextStr};
 use sha2::{Digest, Sha256};
+use zlib_rs::{Deflate, DeflateFlush, Status, compress_bound};
 
 use crate::display::{Colorant, DisplayList, Item};
 use crate::font::FontSet;
@@ -54,36 +52,36 @@ fn number(value: Pt) -> f32 {
     if short == 0.0 { 0.0 } else { short }
 }
 
-/// How hard streams are packed, 0 to 10. Against the hardest it makes files a thirtieth larger in a third of the time;
-/// packing was a third of what a label took.
-const LEVEL: u8 = 3;
-
 /// Deflates streams: the same bytes on every platform. Its tables, hundreds of kilobytes, are made once for a file.
-struct Packer(Box<CompressorOxide>);
+struct Packer(Deflate);
 
 impl Packer {
-    fn new() -> Self {
-        let flags = create_comp_flags_from_zip_params(LEVEL.into(), ZLIB_WINDOW, DEFAULT_STRATEGY);
-        Self(Box::new(CompressorOxide::new(flags)))
+    /// For the pages of the press, printed by the thousand: files are a hundredth larger than the smallest. Packing them
+    /// as hard as the others would be a sixth of what a label takes.
+    fn quick() -> Self {
+        Self::new(3)
+    }
+
+    /// For what is packed once and kept, and for files that travel.
+    fn hard() -> Self {
+        Self::new(6)
+    }
+
+    fn new(level: i32) -> Self {
+        // With zlib's frame, as `FlateDecode` wants it, and the usual window.
+        Self(Deflate::new(level, true, 15))
     }
 
     fn deflate(&mut self, bytes: &[u8]) -> Vec<u8> {
         self.0.reset();
-        let mut packed = Vec::with_capacity(bytes.len() / 2);
-        let (status, _) = compress_to_output(&mut self.0, bytes, TDEFLFlush::Finish, |part| {
-            packed.extend_from_slice(part);
-            true
-        });
-        // It fails when its output is refused, which it is not.
-        debug_assert_eq!(status, TDEFLStatus::Done);
+        let mut packed = vec![0; compress_bound(bytes.len())];
+        let done = self.0.compress(bytes, &mut packed, DeflateFlush::Finish);
+        // It stops early where there is not room enough, which there is.
+        debug_assert!(matches!(done, Ok(Status::StreamEnd)));
+        packed.truncate(usize::try_from(self.0.total_out()).unwrap_or(usize::MAX));
         packed
     }
 }
-
-/// Says that the stream has zlib's frame, as `FlateDecode` wants it.
-const ZLIB_WINDOW: i32 = 15;
-/// The usual mixture of repetitions and letters.
-const DEFAULT_STRATEGY: i32 = 0;
 
 /// Where the page's origin lies in the file's coordinates, which start at the media box's lower left corner.
 struct Origin {
@@ -125,13 +123,13 @@ impl Objects {
 
 /// Writes the press file.
 pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob, profile: &Profile<'_>) -> Vec<u8> {
-    let mut packer = Packer::new();
+    let mut packer = Packer::quick();
     let mut objects = Objects(0);
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, plain, overprint) = (objects.next(), objects.next(), objects.next());
     let every_plate = objects.next();
     let die = has_die(list).then(|| objects.next());
-    let embedded = fonts::embed(list, fonts, &mut objects, &mut packer, false);
+    let embedded = fonts::embed(list, fonts, &mut objects, false);
     let streams: Vec<Vec<u8>> = list
         .pages
         .iter()

@@ -27,7 +27,6 @@ pub(super) struct EmbeddedFace {
     outlines: Outlines,
     name: String,
     pub(super) units: f64,
-    /// Code of each glyph with each of its texts; codes start at 1, 0 is the missing glyph.
     codes: Codes,
     remapper: GlyphRemapper,
     /// Advance of each glyph in thousandths of an em.
@@ -44,15 +43,43 @@ struct Descriptor {
     bold: bool,
 }
 
-/// The code of each glyph with each of its texts.
-type Codes = BTreeMap<u16, BTreeMap<String, u16>>;
+/// Each glyph with each of its texts, in order; a pair's code is its place, counted from 1. 0 is the missing glyph.
+struct Codes(Vec<(u16, String)>);
+
+impl Codes {
+    fn of(mut pairs: Vec<(u16, Cow<'_, str>)>) -> Self {
+        pairs.sort_unstable();
+        pairs.dedup();
+        Self(pairs.into_iter().map(|(glyph, text)| (glyph, text.into_owned())).collect())
+    }
+
+    fn code(&self, glyph: u16, text: &str) -> u16 {
+        let first = self.0.partition_point(|(own, _)| *own < glyph);
+        let its = self.0.iter().skip(first).take_while(|(own, _)| *own == glyph);
+        let place = its.zip(first + 1..).find(|((_, own), _)| own == text).map(|(_, place)| place);
+        place.and_then(|place| u16::try_from(place).ok()).unwrap_or(0)
+    }
+
+    /// The pairs in the order of their codes.
+    fn pairs(&self) -> impl Iterator<Item = (u16, &str)> {
+        self.0.iter().map(|(glyph, text)| (*glyph, text.as_str()))
+    }
+
+    /// Every glyph, once, in order.
+    fn glyphs(&self) -> Vec<u16> {
+        let mut glyphs: Vec<u16> = self.0.iter().map(|(glyph, _)| *glyph).collect();
+        glyphs.dedup();
+        glyphs
+    }
+}
 
 /// All faces used.
 pub(super) struct Embedded(Vec<EmbeddedFace>);
 
 /// The characters of a glyph in the order in which the file maps them.
 fn mapped(glyph: &Glyph, rtl: bool) -> Cow<'_, str> {
-    if rtl { glyph.text.chars().rev().collect() } else { Cow::Borrowed(&glyph.text) }
+    let one = glyph.text.chars().nth(1).is_none();
+    if rtl && !one { glyph.text.chars().rev().collect() } else { Cow::Borrowed(&glyph.text) }
 }
 
 fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
@@ -82,51 +109,31 @@ pub(super) fn states_its_text(line: &TextLine, in_structure: bool) -> bool {
 }
 
 /// Subsets every face that the list uses; with `spaces`, with the spaces between lines too.
-pub(super) fn embed(
-    list: &DisplayList,
-    fonts: &FontSet,
-    objects: &mut Objects,
-    packer: &mut Packer,
-    spaces: bool,
-) -> Embedded {
-    let mut used: BTreeMap<usize, Codes> = BTreeMap::new();
+pub(super) fn embed(list: &DisplayList, fonts: &FontSet, objects: &mut Objects, spaces: bool) -> Embedded {
+    let mut used: BTreeMap<usize, Vec<(u16, Cow<'_, str>)>> = BTreeMap::new();
     for run in runs(list) {
-        let codes = used.entry(run.face).or_default();
-        for glyph in &run.glyphs {
-            let (texts, text) = (codes.entry(glyph.id).or_default(), mapped(glyph, run.rtl));
-            if !texts.contains_key(text.as_ref()) {
-                texts.insert(text.into_owned(), 0);
-            }
-        }
+        let pairs = run.glyphs.iter().map(|glyph| (glyph.id, mapped(glyph, run.rtl)));
+        used.entry(run.face).or_default().extend(pairs);
     }
     let lines = list.pages.iter().flat_map(|page| &page.items).filter_map(|item| match item {
         Item::Text(line) if spaces => Some(line),
         _ => None,
     });
     for (face, space) in lines.filter_map(|line| closing_space(line, fonts)) {
-        used.entry(face).or_default().entry(space.id).or_default().insert(space.text, 0);
+        used.entry(face).or_default().push((space.id, Cow::Owned(space.text)));
     }
     let mut embedded = Vec::new();
-    for (index, mut codes) in used {
+    for (index, pairs) in used {
         let Some(face) = fonts.get(index) else { continue };
-        for (code, place) in (1..).zip(codes.values_mut().flat_map(BTreeMap::values_mut)) {
-            *place = code;
-        }
-        embedded.push(EmbeddedFace::new((index, embedded.len()), face, codes, objects, packer));
+        embedded.push(EmbeddedFace::new((index, embedded.len()), face, Codes::of(pairs), objects));
     }
     Embedded(embedded)
 }
 
 impl EmbeddedFace {
     /// `place` is the face's among those used, so that its name does not tell which others were there.
-    fn new(
-        (index, place): (usize, usize),
-        face: &Face,
-        codes: Codes,
-        objects: &mut Objects,
-        packer: &mut Packer,
-    ) -> Self {
-        let glyphs: Vec<u16> = codes.keys().copied().collect();
+    fn new((index, place): (usize, usize), face: &Face, codes: Codes, objects: &mut Objects) -> Self {
+        let glyphs = codes.glyphs();
         let remapper = GlyphRemapper::new_from_glyphs_sorted(&glyphs);
         let subset = face.subset(&glyphs, || {
             // The face has been read before, so it can be subset; a whole font would print as well.
@@ -135,7 +142,7 @@ impl EmbeddedFace {
                 Outlines::TrueType => program,
                 Outlines::Cff => font::cff_table(&program).unwrap_or(program),
             };
-            Subset { tag: tag(&program), deflated: packer.deflate(&program), program }
+            Subset { tag: tag(&program), deflated: Packer::hard().deflate(&program), program }
         });
         let advances = face.advances(glyphs.iter().copied());
         let widths = glyphs
@@ -168,23 +175,11 @@ impl EmbeddedFace {
     }
 
     pub(super) fn code(&self, glyph: &Glyph, rtl: bool) -> u16 {
-        let texts = self.codes.get(&glyph.id);
-        texts.and_then(|texts| texts.get(mapped(glyph, rtl).as_ref())).copied().unwrap_or(0)
+        self.codes.code(glyph.id, &mapped(glyph, rtl))
     }
 
     pub(super) fn width(&self, glyph: u16) -> f64 {
         self.widths.get(&glyph).copied().unwrap_or(0.0)
-    }
-
-    /// The pairs in the order of their codes.
-    fn pairs(&self) -> Vec<(u16, u16, &str)> {
-        let mut pairs: Vec<_> = self
-            .codes
-            .iter()
-            .flat_map(|(glyph, texts)| texts.iter().map(|(text, code)| (*code, *glyph, text.as_str())))
-            .collect();
-        pairs.sort_unstable();
-        pairs
     }
 
     fn write(&self, pdf: &mut Pdf, packer: &mut Packer) {
@@ -206,7 +201,7 @@ impl EmbeddedFace {
         match self.outlines {
             Outlines::TrueType => {
                 font.subtype(CidFontType::Type2).cid_to_gid_map_stream(map);
-                font.widths().consecutive(1, self.pairs().into_iter().map(|(_, glyph, _)| width(glyph)));
+                font.widths().consecutive(1, self.codes.pairs().map(|(glyph, _)| width(glyph)));
             }
             Outlines::Cff => {
                 font.subtype(CidFontType::Type0);
@@ -247,7 +242,7 @@ impl EmbeddedFace {
         stream.finish();
 
         let mut cmap = UnicodeCmap::new(Name(b"Adobe-Identity-UCS"), SYSTEM);
-        for (code, _, text) in self.pairs() {
+        for (code, (_, text)) in (1_u16..).zip(self.codes.pairs()) {
             if text.is_empty() {
                 // A further glyph of a character that an earlier one stands for: joins, and prints nothing.
                 cmap.pair(code, '\u{200D}');
@@ -273,7 +268,7 @@ impl EmbeddedFace {
 
     /// The subset's glyph of each pair, in the order of their codes.
     fn glyphs(&self) -> impl Iterator<Item = u16> {
-        self.pairs().into_iter().map(|(_, glyph, _)| self.remapper.get(glyph).unwrap_or(0))
+        self.codes.pairs().map(|(glyph, _)| self.remapper.get(glyph).unwrap_or(0))
     }
 
     /// The table of a TrueType face: two bytes for each code from 0.
@@ -333,7 +328,7 @@ impl Embedded {
     pub(super) fn digest(&self, hash: &mut Sha256) {
         for font in &self.0 {
             hash.update(&font.subset.program);
-            for (code, glyph, text) in font.pairs() {
+            for (code, (glyph, text)) in (1_u16..).zip(font.codes.pairs()) {
                 hash.update(code.to_be_bytes());
                 hash.update(glyph.to_be_bytes());
                 hash.update(text.as_bytes());

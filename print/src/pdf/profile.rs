@@ -63,7 +63,7 @@ impl<'a> Profile<'a> {
         if [b"A2B0", b"B2A0"].iter().any(|tag| find(bytes, tag).is_none()) {
             return Err(refuse("no-tables", "it has no colour tables".to_owned()));
         }
-        Ok(Self { bytes, deflated: Packer::new().deflate(bytes), description: description(bytes) })
+        Ok(Self { bytes, deflated: Packer::hard().deflate(bytes), description: description(bytes) })
     }
 
     pub(super) fn is_registered(&self) -> bool {

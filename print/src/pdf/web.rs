@@ -15,11 +15,11 @@ use crate::unit::Pt;
 pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<u8> {
     let languages: Vec<&str> = job.languages.iter().map(|block| block.lang.as_str()).collect();
     let structure = build(list, &languages);
-    let mut packer = Packer::new();
+    let mut packer = Packer::hard();
     let mut objects = Objects(0);
     let (catalog, tree, info, xmp) = (objects.next(), objects.next(), objects.next(), objects.next());
     let (icc, struct_root) = (objects.next(), objects.next());
-    let embedded = fonts::embed(list, fonts, &mut objects, &mut packer, true);
+    let embedded = fonts::embed(list, fonts, &mut objects, true);
     let profile = srgb::profile();
 
     let streams: Vec<Vec<u8>> = list

@@ -1,6 +1,6 @@
 //! Every face used goes into the file, and no glyph is the one that stands for a missing character.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use super::{Sheet, lines, pages};
 use crate::finding::PreflightItem;
@@ -8,12 +8,12 @@ use crate::place::english;
 
 pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
     let mut found = Vec::new();
-    let mut used: BTreeMap<usize, BTreeSet<u16>> = BTreeMap::new();
+    let mut used: BTreeMap<usize, Vec<u16>> = BTreeMap::new();
     for (index, page) in pages(sheet) {
         for line in lines(page) {
             for run in &line.runs {
+                used.entry(run.face).or_default().extend(run.glyphs.iter().map(|glyph| glyph.id));
                 for glyph in &run.glyphs {
-                    used.entry(run.face).or_default().insert(glyph.id);
                     // Glyph 0 is what a font shows for a character it does not have (OpenType, glyph `.notdef`).
                     if glyph.id == 0 {
                         let message = format!(
@@ -35,9 +35,15 @@ pub(super) fn check(sheet: &Sheet<'_>) -> Vec<PreflightItem> {
         }
     }
     if found.is_empty() {
+        let different = |glyphs: &mut Vec<u16>| {
+            glyphs.sort_unstable();
+            glyphs.dedup();
+            glyphs.len()
+        };
+        let glyphs = used.values_mut().map(different).sum::<usize>();
         let names: Vec<&str> =
             used.keys().filter_map(|&face| sheet.list.faces.get(face).map(String::as_str)).collect();
-        let (names, glyphs) = (names.join(", "), used.values().map(BTreeSet::len).sum::<usize>());
+        let names = names.join(", ");
         let message = format!("every font is in the file, cut to the {glyphs} glyphs used: {names}");
         found.push(PreflightItem::pass("fonts-embedded", message).arg("fonts", names).arg("glyphs", glyphs));
     }
