@@ -3,12 +3,12 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
-use crate::display::{Colorant, DisplayList, Item};
+use crate::display::{Colorant, DisplayList, Item, Run};
 use crate::finding::{PreflightItem, Severity};
-use crate::font::FontSet;
+use crate::font::{Face, FontSet};
 use crate::ink::Ink;
 use crate::path::PathOp;
-use crate::unit::{Pt, Rect};
+use crate::unit::{Point, Pt, Rect};
 
 /// How much of a page the preview shows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -117,6 +117,99 @@ fn mark(out: &mut String, area: Rect, index: usize, colour: &str, fonts: &FontSe
     }
 }
 
+/// How finely glyphs are drawn: thousandths of an em, in whole numbers.
+const EM: f64 = 1000.0;
+
+/// A glyph's shape wherever it stands: where its first outline starts, and all that follows from there.
+#[derive(Default)]
+struct Shape {
+    start: (i64, i64),
+    rest: String,
+}
+
+impl Shape {
+    fn of(face: &Face, glyph: u16) -> Option<Self> {
+        let scale = EM / face.units;
+        let place = |p: Point| (whole(p.x.0 * scale), whole(-p.y.0 * scale));
+        let path = face.outline(glyph);
+        let mut shape = Self::default();
+        // Where the pen stands, to the bit and as written, and where it set down last.
+        let (mut exact, mut pen, mut begun) = (Point::default(), (0, 0), (0, 0));
+        for (index, op) in path.iter().enumerate() {
+            let (letter, points) = match *op {
+                PathOp::Move(p) if index == 0 => {
+                    (exact, pen, begun) = (p, place(p), place(p));
+                    shape.start = pen;
+                    continue;
+                }
+                PathOp::Move(p) => ('m', vec![p]),
+                PathOp::Line(p) => ('l', vec![p]),
+                PathOp::Curve(a, b, c) => match one_handle(exact, a, b, c) {
+                    Some(handle) => ('q', vec![handle, c]),
+                    None => ('c', vec![a, b, c]),
+                },
+                PathOp::Close => ('z', Vec::new()),
+            };
+            shape.rest.push(letter);
+            for (x, y) in points.iter().copied().map(place) {
+                step(&mut shape.rest, x - pen.0);
+                step(&mut shape.rest, y - pen.1);
+            }
+            match points.last() {
+                Some(&last) => (exact, pen) = (last, place(last)),
+                None => pen = begun,
+            }
+            if letter == 'm' {
+                begun = pen;
+            }
+        }
+        (!path.is_empty()).then_some(shape)
+    }
+}
+
+/// The handle of a quadratic curve that is written as a cubic one, as those of TrueType faces are.
+fn one_handle(from: Point, a: Point, b: Point, to: Point) -> Option<Point> {
+    let handle = |end: Pt, near: Pt| (near * 3.0 - end) / 2.0;
+    let (first, second) = (
+        Point { x: handle(from.x, a.x), y: handle(from.y, a.y) },
+        Point { x: handle(to.x, b.x), y: handle(to.y, b.y) },
+    );
+    let close = |one: Pt, other: Pt| (one - other).0.abs() < 0.01;
+    (close(first.x, second.x) && close(first.y, second.y)).then_some(first)
+}
+
+/// The nearest whole number; those of a glyph are far below 2^53.
+fn whole(value: f64) -> i64 {
+    #[expect(clippy::cast_possible_truncation, reason = "it is whole already, and small")]
+    let whole = value.round() as i64;
+    whole
+}
+
+/// A number of a path, kept apart from the one before it; a minus does that by itself.
+fn step(out: &mut String, by: i64) {
+    let apart = by >= 0 && out.ends_with(|c: char| c.is_ascii_digit());
+    let _ = write!(out, "{}{by}", if apart { " " } else { "" });
+}
+
+/// The glyphs of a run as one outline, from the run's origin. One element for each glyph would hold browsers up: a
+/// preview has thousands. Each glyph starts with a capital letter, everything else is small.
+fn written(run: &Run, face: &Face, shapes: &mut BTreeMap<(usize, u16), Option<Shape>>) -> String {
+    let mut out = String::new();
+    let scale = EM / face.units;
+    let mut pen = 0.0;
+    for glyph in &run.glyphs {
+        let shape = shapes.entry((run.face, glyph.id)).or_insert_with(|| Shape::of(face, glyph.id));
+        if let Some(shape) = shape {
+            out.push('M');
+            step(&mut out, shape.start.0 + whole((pen + f64::from(glyph.dx)) * scale));
+            step(&mut out, shape.start.1 - whole(f64::from(glyph.dy) * scale));
+            out.push_str(&shape.rest);
+        }
+        pen += f64::from(glyph.advance);
+    }
+    out
+}
+
 /// Draws a page as SVG; nothing if there is no such page.
 ///
 /// Texts become outlines, so the browser's fonts play no part. Ids are prefixed with the page's name: two pages can
@@ -128,7 +221,7 @@ pub fn svg(list: &DisplayList, fonts: &FontSet, page: usize, area: PreviewArea) 
         PreviewArea::Media => page.geometry.media_box(),
     };
     let mut body = String::new();
-    let mut glyphs: BTreeMap<(usize, u16), String> = BTreeMap::new();
+    let mut shapes = BTreeMap::new();
     for item in &page.items {
         match item {
             Item::Fill(fill) => {
@@ -169,42 +262,23 @@ pub fn svg(list: &DisplayList, fonts: &FontSet, page: usize, area: PreviewArea) 
                 let along = if line.turned { -1.0 } else { 1.0 };
                 for run in &line.runs {
                     let Some(face) = fonts.get(run.face) else { continue };
-                    let scale = run.size.0 / face.units;
-                    let mut x = run.origin.x.0;
-                    for glyph in &run.glyphs {
-                        let shape = glyphs.entry((run.face, glyph.id)).or_insert_with(|| {
-                            // Thousandths of an em, y downwards.
-                            data(&face.outline(glyph.id), 1000.0 / face.units, -1000.0 / face.units)
-                        });
-                        if !shape.is_empty() {
-                            let _ = writeln!(
-                                body,
-                                r##"<use href="#{}-{}-{}" transform="translate({} {}) scale({:.5})"/>"##,
-                                page.name,
-                                run.face,
-                                glyph.id,
-                                number(x + along * f64::from(glyph.dx) * scale),
-                                number(run.origin.y.0 - along * f64::from(glyph.dy) * scale),
-                                along * run.size.0 / 1000.0
-                            );
-                        }
-                        x += along * f64::from(glyph.advance) * scale;
-                    }
+                    let _ = writeln!(
+                        body,
+                        r#"<path transform="translate({} {}) scale({:.5})" d="{}"/>"#,
+                        number(run.origin.x.0),
+                        number(run.origin.y.0),
+                        along * run.size.0 / EM,
+                        written(run, face, &mut shapes)
+                    );
                 }
                 body.push_str("</g>\n");
             }
         }
     }
-    Some(document(page, view, area, &glyphs, &body))
+    Some(document(page, view, area, &body))
 }
 
-fn document(
-    page: &crate::display::Page,
-    view: Rect,
-    area: PreviewArea,
-    glyphs: &BTreeMap<(usize, u16), String>,
-    body: &str,
-) -> String {
+fn document(page: &crate::display::Page, view: Rect, area: PreviewArea, body: &str) -> String {
     let mut out = String::new();
     let _ = writeln!(
         out,
@@ -221,11 +295,6 @@ fn document(
     let sheet = crate::path::rounded(view, corner);
     let sheet = data(&sheet, 1.0, 1.0);
     let _ = writeln!(out, r#"<defs><clipPath id="{}-sheet"><path d="{sheet}"/></clipPath>"#, page.name);
-    for ((face, glyph), shape) in glyphs {
-        if !shape.is_empty() {
-            let _ = writeln!(out, r#"<path id="{}-{face}-{glyph}" d="{shape}"/>"#, page.name);
-        }
-    }
     let _ = writeln!(
         out,
         r#"</defs><g clip-path="url(#{}-sheet)"><path fill="{}" d="{sheet}"/>"#,
@@ -235,4 +304,78 @@ fn document(
     out.push_str(body);
     out.push_str("</g></svg>\n");
     out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::font::FONT_FILES;
+
+    /// Reads a written shape back: the ends of its lines and curves, in the units it is written in.
+    fn ends(shape: &Shape) -> Vec<(i64, i64)> {
+        let mut pen = shape.start;
+        let (mut begun, mut ends) = (pen, vec![pen]);
+        let letters: Vec<(usize, char)> =
+            shape.rest.char_indices().filter(|(_, c)| c.is_ascii_lowercase()).collect();
+        for (place, &(at, letter)) in letters.iter().enumerate() {
+            let end = letters.get(place + 1).map_or(shape.rest.len(), |(at, _)| *at);
+            let steps = shape.rest[at + 1..end].replace('-', " -");
+            let steps: Vec<i64> =
+                steps.split_whitespace().map(|step| step.parse().expect("a whole number")).collect();
+            match (letter, steps.as_slice()) {
+                ('z', []) => pen = begun,
+                ('m' | 'l', [x, y]) | ('q', [_, _, x, y]) | ('c', [_, _, _, _, x, y]) => {
+                    pen = (pen.0 + x, pen.1 + y);
+                    ends.push(pen);
+                }
+                other => panic!("{other:?} is no step of a path"),
+            }
+            if letter == 'm' {
+                begun = pen;
+            }
+        }
+        ends
+    }
+
+    #[test]
+    fn shapes_are_those_of_the_faces_to_half_a_thousandth_of_an_em() {
+        for file in FONT_FILES {
+            let bytes = std::fs::read(format!("{}/fonts/{}", env!("CARGO_MANIFEST_DIR"), file.file));
+            let mut fonts = FontSet::new();
+            fonts.add(file.family, file.weight, bytes.expect("a bundled font")).expect("a whole font");
+            let face = fonts.get(0).expect("a face");
+            let mut drawn = 0;
+            for glyph in 1..200 {
+                let Some(shape) = Shape::of(face, glyph) else { continue };
+                drawn += 1;
+                let outline: Vec<(f64, f64)> = (face.outline(glyph).iter())
+                    .filter_map(|op| match *op {
+                        PathOp::Move(p) | PathOp::Line(p) | PathOp::Curve(_, _, p) => Some((p.x.0, -p.y.0)),
+                        PathOp::Close => None,
+                    })
+                    .collect();
+                let found = ends(&shape);
+                assert_eq!(found.len(), outline.len(), "glyph {glyph} of {}", file.file);
+                for ((x, y), (u, v)) in found.iter().zip(outline) {
+                    let off = |whole: i64, exact: f64| (whole as f64 - exact * EM / face.units).abs();
+                    let far = off(*x, u).max(off(*y, v));
+                    assert!(far <= 0.5 + 1e-9, "glyph {glyph} of {}: {far}", file.file);
+                }
+            }
+            assert!(drawn > 50, "{}: {drawn} shapes are too few to tell", file.file);
+        }
+    }
+
+    #[test]
+    fn a_curve_of_one_handle_is_told_from_one_of_two() {
+        let at = |x: f64, y: f64| Point { x: Pt(x), y: Pt(y) };
+        let (from, handle, to) = (at(0.0, 0.0), at(30.0, 60.0), at(90.0, 0.0));
+        let toward = |end: Point| Point {
+            x: end.x + (handle.x - end.x) * (2.0 / 3.0),
+            y: end.y + (handle.y - end.y) * (2.0 / 3.0),
+        };
+        let found = one_handle(from, toward(from), toward(to), to).expect("one handle");
+        assert!((found.x - handle.x).0.abs() < 1e-9 && (found.y - handle.y).0.abs() < 1e-9);
+        assert_eq!(one_handle(from, at(10.0, 10.0), at(80.0, 30.0), to), None);
+    }
 }
