@@ -1,6 +1,6 @@
 //! What preflight found, in a reader's language: the app and the command line both come through here.
 
-use locales::{Args, Messages, Value};
+use locales::{Args, Lang, Messages, Value};
 use print::{PreflightItem, text_place};
 
 /// A finding in words: its message, with places, fields and kinds named in the same language. Where there are no words
@@ -20,6 +20,7 @@ pub fn preflight_words(item: &PreflightItem, messages: &Messages) -> String {
 fn named(argument: &str, value: &str, messages: &Messages) -> String {
     let said = match argument {
         "place" | "field" => place(value, messages),
+        "lang" => language(value),
         "zone" => say(messages, &format!("postal-zone-{value}")),
         "what" => value.strip_prefix("thing:").and_then(|thing| say(messages, &format!("drawn-{thing}"))),
         "class" => {
@@ -35,12 +36,20 @@ fn say(messages: &Messages, key: &str) -> Option<String> {
     messages.find(key, &Args::new()).map(|found| found.text)
 }
 
-/// One of a sheet's texts: "es, section 2, line 3".
+/// A language's name in itself, which is how the desk offers it. One with a region of its own keeps its tag: its name
+/// would be that of the language without.
+fn language(tag: &str) -> Option<String> {
+    let known = tag.parse::<Lang>().ok()?;
+    known.entry().filter(|entry| entry.tag == tag).map(|entry| entry.endonym.to_owned())
+}
+
+/// One of a sheet's texts: "Line 3 of section 2 (Español)".
 fn place(code: &str, messages: &Messages) -> Option<String> {
     let (kind, parts) = text_place(code)?;
     let mut values = Args::new();
     for (name, value) in parts {
-        values.set(name, Value::from(value));
+        let said = if name == "lang" { language(value) } else { None };
+        values.set(name, Value::from(said.unwrap_or_else(|| value.to_owned())));
     }
     messages.find(&format!("sheet-text-{kind}"), &values).map(|found| found.text)
 }
@@ -74,9 +83,12 @@ mod tests {
         let empty = item("text-empty", &[("place", "line:ar:2:3")]);
         assert_eq!(
             preflight_words(&empty, &messages("en")),
-            "Line 3 of section 2 (ar) has no words. Write some."
+            "Line 3 of section 2 (العربية) has no words. Write some."
         );
-        assert!(preflight_words(&empty, &messages("es")).starts_with("Línea 3 de la sección 2 (ar)"));
+        assert!(preflight_words(&empty, &messages("es")).starts_with("Línea 3 de la sección 2 (العربية)"));
+        let twice = |lang: &str| preflight_words(&item("language-twice", &[("lang", lang)]), &messages("en"));
+        assert_eq!(twice("es"), "The language “Español” is there twice. Take one out.");
+        assert!(twice("es-MX").contains("“es-MX”") && twice("no tag").contains("“no tag”"));
         let zone = item("postal-zone", &[("what", "thing:code"), ("zone", "barcode-clear")]);
         let words = preflight_words(&zone, &messages("es"));
         assert!(

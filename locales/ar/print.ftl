@@ -105,7 +105,7 @@ preflight-too-much-ink = الحبر في موضع واحد { $coverage }٪ وا�
 preflight-type-too-small = «{ $text }» بحجم { $size } نقطة، ويلزم { $least } نقطة على الأقل. اختصر النصوص.
 preflight-word-too-wide = { $place }: الكلمة «{ $word }» في «{ $text }» أعرض من عمودها بحجم { $floor } نقطة. استعمل كلمة لا تزيد على نحو { $room } حرفًا.
 
-## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's tag
+## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's name
 
 sheet-text-title = العنوان ({ $lang })
 sheet-text-heading = رأس القسم { $section } ({ $lang })

@@ -105,7 +105,7 @@ preflight-too-much-ink = There is { $coverage } % ink at one spot; the limit is 
 preflight-type-too-small = “{ $text }” is in { $size } pt; at least { $least } pt is needed. Shorten the texts.
 preflight-word-too-wide = { $place }: the word “{ $word }” in “{ $text }” is wider than its column at { $floor } pt. Use a word of at most about { $room } characters.
 
-## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's tag
+## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's name
 
 sheet-text-title = Title ({ $lang })
 sheet-text-heading = Heading of section { $section } ({ $lang })

@@ -105,7 +105,7 @@ preflight-too-much-ink = Hay { $coverage } % de tinta en un punto; el límite es
 preflight-type-too-small = “{ $text }” está en { $size } pt; se necesitan al menos { $least } pt. Acorte los textos.
 preflight-word-too-wide = { $place }: la palabra “{ $word }” en “{ $text }” es más ancha que su columna con { $floor } pt. Use una palabra de unos { $room } caracteres como máximo.
 
-## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's tag
+## What preflight calls a sheet's texts, the post's zones and what is drawn. $lang is a language's name
 
 sheet-text-title = Título ({ $lang })
 sheet-text-heading = Encabezado de la sección { $section } ({ $lang })

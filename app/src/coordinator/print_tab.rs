@@ -643,6 +643,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
                     <li class=format!("finding is-{severity}") data-code=item.code data-severity=severity>
                         <span class="finding-mark">{w.say(&format!("severity-{severity}"))}</span>
                         <span class="finding-text" dir="auto">{message}</span>
+                        {" "}
                         {marked}
                     </li>
                 }
