@@ -38,7 +38,9 @@ pub(crate) fn messages_for(program: &Program, voice: &Voice) -> Messages {
 fn fill(messages: &Messages, key: &str, args: &BTreeMap<String, String>) -> Option<String> {
     let mut values = Args::new();
     for (name, value) in args {
-        values.set(name.as_str(), Value::from(value.as_str()));
+        // Languages are called what their speakers call them.
+        let value = if name == "language" { locales::endonym(value) } else { value.clone() };
+        values.set(name.as_str(), Value::from(value));
     }
     messages.find(key, &values).map(|found| found.text)
 }

@@ -125,12 +125,7 @@ fn rows(
 }
 
 fn quantity(file: &TicketFile<'_>, m: &Messages) -> String {
-    let tags: Vec<String> = file
-        .job
-        .languages
-        .iter()
-        .map(|block| block.lang.parse::<locales::Lang>().map_or(block.lang.clone(), |lang| lang.endonym()))
-        .collect();
+    let tags: Vec<String> = file.job.languages.iter().map(|block| locales::endonym(&block.lang)).collect();
     let languages = m.list_and(&tags);
     if file.copies == 0 {
         t!(m, "ticket-copies-unsaid", languages = languages)

@@ -291,6 +291,12 @@ pub fn negotiate<'o>(wanted: &[&str], offered: &'o [Lang]) -> Option<&'o Lang> {
     })
 }
 
+/// What speakers of a language call it, by its tag; the tag itself where it is none or we have no messages in it.
+#[must_use]
+pub fn endonym(tag: &str) -> String {
+    tag.parse::<Lang>().map_or_else(|_| tag.to_owned(), |lang| lang.endonym())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -365,6 +371,8 @@ mod tests {
         assert_eq!(lang("es-US").endonym(), "Español");
         assert_eq!(lang("zh-CN").endonym(), "简体中文");
         assert_eq!(lang("is").endonym(), "is");
+        assert_eq!(endonym("ar"), "العربية");
+        assert_eq!(endonym("no tag"), "no tag");
         assert_eq!(Lang::default().tag(), "en");
         assert_eq!(
             "12".parse::<Lang>().unwrap_err().to_string(),

@@ -31,7 +31,7 @@ pub use args::{Args, Value};
 #[cfg(feature = "bundled")]
 pub use bundled::{bundled, sources};
 pub use format::{DateStyle, Width};
-pub use lang::{Direction, Lang, LangError, Language, ReviewState, negotiate, supported};
+pub use lang::{Direction, Lang, LangError, Language, ReviewState, endonym, negotiate, supported};
 pub use mark::source_mark;
 pub use measure::{Quantity, Rounding, Units};
 pub use messages::{Messages, Problem, ProblemKind, Translated};

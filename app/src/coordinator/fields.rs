@@ -6,7 +6,7 @@ use std::sync::Arc;
 use chrono::NaiveDate;
 use guide_data::{Program, TextState};
 use leptos::prelude::*;
-use locales::{Lang, Width, t};
+use locales::{Lang, Width, endonym, t};
 use wasm_bindgen::JsCast as _;
 
 use super::desk::Desk;
@@ -394,7 +394,7 @@ pub(crate) fn words(desk: Desk, key: &str, label: String) -> AnyView {
                         {others
                             .iter()
                             .map(|l| {
-                                let name = l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym());
+                                let name = endonym(l);
                                 one_language(desk, &key, l, name, &source)
                             })
                             .collect_view()}

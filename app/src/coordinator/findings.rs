@@ -2,7 +2,7 @@
 
 use guide_data::{Finding, Fix, Severity, ValueLabel};
 use leptos::prelude::*;
-use locales::{Args, Value, t};
+use locales::{Args, Value, endonym, t};
 
 use super::desk::{Desk, Tab};
 use crate::browser;
@@ -19,7 +19,9 @@ pub(crate) fn fill<'a>(
 ) -> Option<String> {
     let mut values = Args::new();
     for (name, value) in args {
-        values.set(name.to_owned(), Value::from(value.to_owned()));
+        // Languages are called what their speakers call them.
+        let value = if name == "language" { endonym(value) } else { value.to_owned() };
+        values.set(name.to_owned(), Value::from(value));
     }
     words.messages.find(key, &values).map(|found| found.text)
 }

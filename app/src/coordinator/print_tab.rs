@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use lidleaf::sheets::{self, AsMade, SheetChoices, SheetProblem, SheetWanted, kind_name};
 use lidleaf::ticket::TicketFile;
 use lidleaf::{Words as SheetWords, preflight_words};
-use locales::{DateStyle, Lang, Messages, t};
+use locales::{DateStyle, Lang, Messages, endonym, t};
 use print::{INK_LIMIT, PreflightItem, Severity, SheetKind};
 use wasm_bindgen::{JsCast as _, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -368,10 +368,7 @@ pub(crate) fn print(desk: Desk) -> AnyView {
     let m = &w.messages;
     let kinds: Vec<Choice> =
         SheetKind::ALL.iter().map(|k| (k.id().to_owned(), kind_name(&w.messages, *k))).collect();
-    let tags: Vec<Choice> = languages
-        .iter()
-        .map(|l| (l.clone(), l.parse::<Lang>().map_or_else(|_| l.clone(), |l| l.endonym())))
-        .collect();
+    let tags: Vec<Choice> = languages.iter().map(|l| (l.clone(), endonym(l))).collect();
     type Get = fn(&Wanted) -> String;
     type Set = fn(&mut Wanted, String);
     let places: [(&'static str, Get, Set); sheets::MOST_LANGUAGES] = [

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use guide_data::{TextState, day_of};
 use leptos::prelude::*;
-use locales::{DateStyle, Lang, Language, ReviewState, t};
+use locales::{DateStyle, Lang, Language, ReviewState, endonym, t};
 
 use super::desk::Desk;
 use super::fields::{StateMark, name_of, one_language};
@@ -63,7 +63,7 @@ pub(crate) fn texts(desk: Desk) -> AnyView {
                     <span>{t!(m, "texts-language")}</span>
                     <select id="texts-language" on:change:target=move |ev| picked.set(Some(ev.target().value()))>
                         {move || languages.get().into_iter().map(|tag| {
-                            let name = tag.parse::<Lang>().map_or_else(|_| tag.clone(), |l| l.endonym());
+                            let name = endonym(&tag);
                             view! { <option value=tag>{name}</option> }
                         }).collect_view()}
                     </select>
@@ -208,7 +208,7 @@ fn one(desk: Desk, key: &str, language: &str) -> AnyView {
         });
     };
     let can_sign = move || matches!(state.get(), TextState::Unreviewed | TextState::Outdated);
-    let name = language.parse::<Lang>().map_or_else(|_| language.to_owned(), |l| l.endonym());
+    let name = endonym(language);
     view! {
         <li class="card text-row" data-id=key.to_owned()>
             <p class="text-of">

@@ -6,7 +6,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 
 use guide_data::{Guide, PackedWords};
-use locales::{Lang, negotiate, t};
+use locales::{Lang, endonym, negotiate, t};
 use wasm_bindgen::JsCast as _;
 use web_sys::{Element, HtmlSelectElement};
 
@@ -300,7 +300,7 @@ fn lid(out: &mut Html, state: &State) {
         <circle cx=\"12\" cy=\"12\" r=\"9\"/><path d=\"M3 12h18M12 3c5 5 5 13 0 18M12 3c-5 5-5 13 0 18\"/></svg>\
         <span class=\"unseen\">" (t!(words.messages, "language-label")) "</span><select id=\"language\">");
     for tag in &state.guide.languages {
-        let name = tag.parse::<Lang>().map_or_else(|_| tag.clone(), |l| l.endonym());
+        let name = endonym(tag);
         option(out, tag, tag == words.language());
         put!(out, " lang=\"" (tag) "\">" (name) "</option>");
     }
