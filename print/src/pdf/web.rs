@@ -2,12 +2,13 @@
 
 use pdf_writer::types::{ActionType, AnnotationFlags, AnnotationType, ListNumbering, StructRole, TabOrder};
 use pdf_writer::{Filter, Finish, Name, Pdf, Ref, Str, TextStr};
+use unicode_bidi::BidiClass;
 
 use super::content::{self, Dress};
 use super::packed::{Packed, Start};
-use super::structure::{Bookmark, Child, Element, Structure, build};
+use super::structure::{Bookmark, Child, Element, Mark, Structure, build};
 use super::{Objects, Origin, Packer, file_id, fonts, metadata, srgb, write_info};
-use crate::display::DisplayList;
+use crate::display::{DisplayList, Item, TextLine};
 use crate::font::FontSet;
 use crate::job::{Direction, SheetJob};
 use crate::unit::Pt;
@@ -89,8 +90,11 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     preferences.display_doc_title(true);
     if let Some(block) = job.languages.first() {
         // Only where nothing else is on the sheet: PDFium takes it for every line's direction, and hands out the words of
-        // other languages in reverse.
-        if job.languages.iter().all(|block| block.direction == Direction::Rtl) {
+        // other languages in reverse. It does so with the address to type as well, piece by piece, and finds the
+        // direction of most lines without being told; so only where it would not.
+        if job.languages.iter().all(|block| block.direction == Direction::Rtl)
+            && needs_telling(list, &structure)
+        {
             preferences.direction(pdf_writer::types::Direction::R2L);
         }
         preferences.finish();
@@ -100,6 +104,30 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     }
     root.finish();
     packed.finish(pdf, &Start { root: catalog, info, id }, &mut objects, &mut packer)
+}
+
+/// Whether a line on the sheet has right-to-left words and as many of the other direction, such as a place's name before a
+/// street and a town: readers that guess take it for one from left to right.
+fn needs_telling(list: &DisplayList, structure: &Structure) -> bool {
+    let misleads = |line: &TextLine| {
+        let words = |rtl: bool| {
+            let own = |c: char| c.is_alphabetic() && is_rtl(c) == rtl;
+            line.text.split_whitespace().filter(|word| word.contains(own)).count()
+        };
+        let own = words(true);
+        own > 0 && words(false) >= own
+    };
+    list.pages.iter().zip(&structure.marks).any(|(page, marks)| {
+        page.items.iter().zip(marks).any(|(item, mark)| match item {
+            Item::Text(line) => *mark != Mark::Skip && misleads(line),
+            Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => false,
+        })
+    })
+}
+
+/// Whether a letter is written from right to left.
+fn is_rtl(c: char) -> bool {
+    matches!(unicode_bidi::bidi_class(c), BidiClass::R | BidiClass::AL)
 }
 
 /// A count as the file states it. There are never more than a few hundred of anything.
