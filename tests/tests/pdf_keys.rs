@@ -15,7 +15,7 @@
 
 use std::collections::BTreeSet;
 
-use lidleaf_tests::sheets::{Asked, STICKER, Use, asked};
+use lidleaf_tests::sheets::{Asked, HANDOUT, MAILER, STICKER, Use, asked};
 use lidleaf_tests::{Said, Sheet, Tool, judge};
 use serde_json::Value;
 
