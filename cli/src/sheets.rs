@@ -98,6 +98,8 @@ pub struct Sheet {
     printed: PrintedSheet,
     /// What the register keeps of the hazards when they are said in brief.
     brief: Vec<PrintedLine>,
+    /// The words of lines that no longer name where their thing goes, by their places in the register.
+    unplaced: Vec<(usize, String)>,
 }
 
 /// What a step does to the lines of the register.
@@ -107,6 +109,10 @@ enum Change {
     Without(usize),
     /// The hazards, which come last, no longer name the places that take them.
     HazardsInBrief,
+    /// More hazards stand on one line. Every one is still named.
+    HazardsTogether,
+    /// What stays out no longer names where it goes instead.
+    RefusedInBrief,
 }
 
 /// A sheet as `print` has made it, and what a person should know about it.
@@ -119,6 +125,8 @@ pub struct AsMade {
     pub left_out: Vec<String>,
     /// Whether there was no room for the places that take hazards.
     pub hazards_in_brief: bool,
+    /// Whether there was no room for where things go that stay out.
+    pub refused_in_brief: bool,
     /// What the register of printed sheets keeps of it; id, day and number of copies are still to be
     /// filled in.
     pub printed: PrintedSheet,
@@ -135,7 +143,7 @@ impl Sheet {
             .rev()
             .filter_map(|change| match change {
                 Change::Without(at) => Some(*at),
-                Change::HazardsInBrief => None,
+                Change::HazardsInBrief | Change::HazardsTogether | Change::RefusedInBrief => None,
             })
             .collect();
         let hazards_in_brief = changes.contains(&Change::HazardsInBrief);
@@ -145,6 +153,15 @@ impl Sheet {
             printed.lines.truncate(printed.lines.len() - self.brief.len());
             printed.lines.extend(self.brief.iter().cloned());
         }
+        let refused_in_brief = changes.contains(&Change::RefusedInBrief);
+        if refused_in_brief {
+            for (at, words) in &self.unplaced {
+                // The stream stays in the entry: whoever was told nothing of it may still have learnt it elsewhere.
+                if let Some(line) = printed.lines.get_mut(*at) {
+                    line.words.clone_from(words);
+                }
+            }
+        }
         let lines = printed.lines.into_iter().enumerate().filter(|(at, _)| stays(at));
         printed.lines = lines.map(|(_, line)| line).collect();
         let shortened = self.lines.iter().enumerate().filter(|(at, (_, share))| stays(at) && *share < 1.0);
@@ -152,6 +169,7 @@ impl Sheet {
             shortened: shortened.map(|(_, line)| line.clone()).collect(),
             left_out: gone.into_iter().filter_map(item).collect(),
             hazards_in_brief,
+            refused_in_brief,
             printed,
         }
     }
@@ -277,6 +295,13 @@ pub fn sheet(
     } else {
         Vec::new()
     };
+    let unplaced = if changes.contains(&Change::RefusedInBrief) {
+        let words = *source.unwrap_or(first);
+        let lines = summary.no.iter().enumerate();
+        lines.map(|(at, line)| (summary.yes.len() + at, conditioned(line, words))).collect()
+    } else {
+        Vec::new()
+    };
     let lines = summary.yes.iter().chain(&summary.no).chain(&summary.elsewhere);
     let lines = lines.map(|line| (line.item.clone(), line.fidelity)).collect();
     let title = blocks.first().map(|block| block.title.clone()).unwrap_or_default();
@@ -303,7 +328,7 @@ pub fn sheet(
         viewing_distance: choices.distance.unwrap_or_else(|| usual_distance(wanted.sheet, size)),
         languages: blocks,
     };
-    Ok(Sheet { job, offer, lines, changes, printed, brief })
+    Ok(Sheet { job, offer, lines, changes, printed, brief, unplaced })
 }
 
 /// How many words a text has; marks that stand alone are none. Where words are written without spaces, two characters are
@@ -366,6 +391,9 @@ fn room(sheet: SheetKind) -> Room {
 /// The fewest lines of each kind: with less a sheet says nothing. Ours.
 const LEAST: Room = Room { yes: 4, no: 3, elsewhere: 0 };
 
+/// The fewest where a sheet would else not be printed at all. Ours.
+const BARE: Room = Room { yes: 3, no: 2, elsewhere: 0 };
+
 /// In which proportion lines are kept as room gets scarce. Ours, from what a lid holds.
 const SHARES: Room = Room { yes: 14, no: 8, elsewhere: 4 };
 
@@ -418,8 +446,54 @@ fn offer(
     }
     ranked.sort_by_key(|(cost, _, _)| std::cmp::Reverse(*cost));
     let for_ease = ranked.iter().filter(|(it, _, _)| *it > cost(FAIR, SHARES.yes)).count();
-    let (steps, changes) = ranked.into_iter().map(|(_, step, change)| (step, change)).unzip();
+    let (mut steps, mut changes): (Vec<_>, Vec<_>) =
+        ranked.into_iter().map(|(_, step, change)| (step, change)).unzip();
+    for (step, change) in last_resort(guide, summary, (languages, blocks), &section) {
+        steps.push(step);
+        changes.push(change);
+    }
     (Offer { steps, for_ease }, changes)
+}
+
+/// What is done, in this order, before a sheet is refused: what costs a reader nothing but a glance comes first.
+///
+/// Hazards stand on fewer lines, and in the end on one, each still named. What stays out no longer names where it goes
+/// instead. Then there are fewer examples.
+fn last_resort(
+    guide: &Guide,
+    summary: &Summary,
+    (languages, blocks): (&[Words<'_>], &[LanguageBlock]),
+    section: &dyn Fn(Tone) -> Option<usize>,
+) -> Vec<(Step, Change)> {
+    let mut steps = Vec::new();
+    let hazards = |together: usize| -> Option<(Step, Change)> {
+        let lines = |words: &Words<'_>| crowded_cautions(guide, &summary.hazards, *words, together);
+        let step =
+            Step::Brief { section: section(Tone::Caution)?, lines: languages.iter().map(lines).collect() };
+        (summary.hazards.len() > 1).then_some((step, Change::HazardsTogether))
+    };
+    let refused = |least: usize| -> Option<Step> {
+        let section = section(Tone::No)?;
+        let lines = |(words, block): (&Words<'_>, &LanguageBlock)| {
+            let own = block.sections.get(section).map_or(&[][..], |section| &section.lines);
+            let lines = summary.no.iter().zip(own).take(least);
+            lines.map(|(line, own)| Line { text: conditioned(line, *words), ..own.clone() }).collect()
+        };
+        Some(Step::Brief { section, lines: languages.iter().zip(blocks).map(lines).collect() })
+    };
+    steps.extend(hazards(HAZARDS_PER_CROWDED_LINE));
+    let names = |line: &SummaryLine| languages.iter().any(|words| elsewhere(guide, line, *words).is_some());
+    if summary.no.iter().take(LEAST.no).any(names) {
+        steps.extend(refused(LEAST.no).map(|step| (step, Change::RefusedInBrief)));
+    }
+    steps.extend(hazards(summary.hazards.len()));
+    let no = (BARE.no..summary.no.len().min(LEAST.no)).rev();
+    steps.extend(no.filter_map(|at| Some((refused(at)?, Change::Without(summary.yes.len() + at)))));
+    if let Some(section) = section(Tone::Yes) {
+        let yes = (BARE.yes..summary.yes.len().min(LEAST.yes)).rev();
+        steps.extend(yes.map(|line| (Step::Leave { section, line }, Change::Without(line))));
+    }
+    steps
 }
 
 /// The summary of a round label: one thing that stays out, or one hazard.
@@ -661,7 +735,6 @@ const HAZARDS_PER_LINE: usize = 4;
 /// The hazards, those that go to the same place together. Each speaks of its whole class: one item
 /// that stands for it would make the others seem safe.
 fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, places: bool) -> Vec<Line> {
-    let messages = words.messages;
     let mut groups: Vec<(Option<&str>, Vec<&SummaryLine>)> = Vec::new();
     for line in lines {
         let channel = line.channel.as_deref().filter(|_| places);
@@ -673,30 +746,49 @@ fn cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, places: bool
             None => groups.push((channel, vec![line])),
         }
     }
-    groups
-        .into_iter()
-        .map(|(channel, together)| {
-            let classes = together.iter().filter_map(|line| line.hazard.as_deref());
-            let names: Vec<String> = classes
-                .map(|class| words.say(&format!("sheet-hazard-{class}")))
-                .enumerate()
-                .map(|(at, name)| if at == 0 { name } else { lowered(&name) })
-                .collect();
-            let names = names.join(&t!(messages, "sheet-hazards-between"));
-            let text = match channel.map(|id| words.named("channel", id)) {
-                Some(place) => t!(messages, "sheet-line-where", item = names, place = place),
-                None => names,
-            };
-            let first = together.first();
-            Line {
-                text,
-                alt: first.map(|line| alt(guide, line, words)).unwrap_or_default(),
-                pictogram: first.and_then(|line| picture(guide, line)),
-                hazard: true,
-                ..Line::default()
-            }
-        })
-        .collect()
+    groups.into_iter().map(|(channel, together)| caution(guide, channel, &together, words)).collect()
+}
+
+/// So many hazard classes share a line where there is no room for more lines. Ours.
+const HAZARDS_PER_CROWDED_LINE: usize = 5;
+
+/// The hazards on as few lines as hold so many each, about as many on every line, without the places that take them.
+fn crowded_cautions(guide: &Guide, lines: &[SummaryLine], words: Words<'_>, most: usize) -> Vec<Line> {
+    let groups = lines.len().div_ceil(most.max(1)).max(1);
+    let cautions = lines.chunks(lines.len().div_ceil(groups).max(1)).map(|together| {
+        let line = caution(guide, None, &together.iter().collect::<Vec<_>>(), words);
+        // One thing's picture beside all of them would stand for that thing alone: they get the warning sign.
+        let alone = groups == 1;
+        Line {
+            pictogram: line.pictogram.filter(|_| !alone),
+            alt: if alone { t!(words.messages, "sheet-caution-alt") } else { line.alt },
+            ..line
+        }
+    });
+    cautions.collect()
+}
+
+fn caution(guide: &Guide, channel: Option<&str>, together: &[&SummaryLine], words: Words<'_>) -> Line {
+    let messages = words.messages;
+    let classes = together.iter().filter_map(|line| line.hazard.as_deref());
+    let names: Vec<String> = classes
+        .map(|class| words.say(&format!("sheet-hazard-{class}")))
+        .enumerate()
+        .map(|(at, name)| if at == 0 { name } else { lowered(&name) })
+        .collect();
+    let names = names.join(&t!(messages, "sheet-hazards-between"));
+    let text = match channel.map(|id| words.named("channel", id)) {
+        Some(place) => t!(messages, "sheet-line-where", item = names, place = place),
+        None => names,
+    };
+    let first = together.first();
+    Line {
+        text,
+        alt: first.map(|line| alt(guide, line, words)).unwrap_or_default(),
+        pictogram: first.and_then(|line| picture(guide, line)),
+        hazard: true,
+        ..Line::default()
+    }
 }
 
 fn picture(guide: &Guide, line: &SummaryLine) -> Option<String> {

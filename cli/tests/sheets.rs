@@ -121,6 +121,112 @@ fn a_full_lid_tells_what_it_leaves_out() {
     assert!(said.contains("left out for lack of room: "), "{said}");
 }
 
+/// Four wordy languages on the smallest sheets and on the sign that is read from farthest: rather than refuse, a sheet
+/// puts its hazards on fewer lines, each still named in every language, and tells what else it does not say.
+#[test]
+fn four_wordy_languages_fit_the_tightest_sheets() {
+    let bench = Bench::new();
+    let catalog = guide_data::Catalog::standard().unwrap();
+    let classes: std::collections::BTreeSet<&str> =
+        catalog.items.iter().filter_map(|item| item.facts.get("hazard")).map(String::as_str).collect();
+    let mut unplaced = 0;
+    for (sheet, size) in [("sign", "18x24in"), ("sign", "a3"), ("lid", "a5"), ("postcard", "8.5x5.5in")] {
+        for languages in ["ru,fr,pt-BR,fil", "ht,fil,vi,hi", "es,ar,ru,pt-BR"] {
+            let told = print(&bench, &["--sheet", sheet, "--size", size, "--languages", languages]);
+            let place = format!("{sheet} {size} {languages}");
+            assert!(
+                told["preflight"].as_array().unwrap().iter().all(|it| it["severity"] != "error"),
+                "{place}"
+            );
+            for block in told["job"]["languages"].as_array().unwrap() {
+                let tag = block["lang"].as_str().unwrap();
+                let messages = locales::bundled(&tag.parse().unwrap());
+                let sections = block["sections"].as_array().unwrap();
+                let of = |tone: &str| sections.iter().find(|section| section["tone"] == tone).unwrap();
+                let text = of("caution")["lines"].to_string().to_lowercase();
+                for class in &classes {
+                    let words = messages.t(&format!("sheet-hazard-{class}"), &locales::args!());
+                    assert!(text.contains(&words.to_lowercase()), "{place}: {class} in {tag}");
+                }
+                for (tone, least) in [("yes", 3), ("no", 2)] {
+                    assert!(of(tone)["lines"].as_array().unwrap().len() >= least, "{place}: {tone}");
+                }
+            }
+            assert_eq!(told["hazards_in_brief"], true, "{place}");
+            let greasy = |block: &Value| block["sections"][1]["lines"].to_string().contains("Органика");
+            let russian = told["job"]["languages"].as_array().unwrap().iter().find(|it| it["lang"] == "ru");
+            if told["refused_in_brief"] == true {
+                unplaced += 1;
+                assert!(russian.is_none_or(|block| !greasy(block)), "{place}");
+            }
+        }
+    }
+    assert!(unplaced > 0);
+    let (demo, out) = (bench.at("demo.json"), bench.at("sheet.pdf"));
+    let words =
+        ["print", &demo, "--sheet", "postcard", "--size", "8.5x5.5in", "--languages", "ru,fr,pt-BR,fil"];
+    let said =
+        lidleaf([&words[..], &["--date", "2027-01-01", "--out", &out]].concat()).expect(Exit::Done).out;
+    assert!(said.contains("no room for where things go that stay out"), "{said}");
+}
+
+/// What a crowded sheet prints is what is entered into the register: the words without the places they no longer name.
+#[test]
+fn the_register_has_the_words_of_a_crowded_sheet() {
+    let bench = Bench::new();
+    let program = bench.changed("own.json", |_| {});
+    let out = bench.at("sheet.pdf");
+    let words = ["print", &program, "--sheet", "postcard", "--size", "8.5x5.5in", "--date", "2027-01-01"];
+    let more = ["--languages", "en,ru,fr,pt-BR", "--out", &out, "--json", "--register"];
+    let told = lidleaf([&words[..], &more].concat()).expect(Exit::Done).json();
+    assert_eq!(told["refused_in_brief"], true, "{}", told["left_out"]);
+    let file: Value = serde_json::from_slice(&fs::read(&program).unwrap()).unwrap();
+    let entry = &file["payload"]["printed"].as_array().unwrap().last().unwrap()["lines"];
+    let entered: Vec<&Value> =
+        entry.as_array().unwrap().iter().filter(|line| line.get("hazard").is_none()).collect();
+    let sections = told["job"]["languages"][0]["sections"].as_array().unwrap();
+    let printed: Vec<&Value> = sections
+        .iter()
+        .filter(|section| section["tone"] != "caution")
+        .flat_map(|section| section["lines"].as_array().unwrap())
+        .collect();
+    assert_eq!(entered.len(), printed.len());
+    for (entered, printed) in entered.iter().zip(printed) {
+        assert_eq!(entered["words"], printed["text"]);
+    }
+}
+
+/// A sheet with no room even so names what would do: a size and languages, and both are true.
+#[test]
+fn a_refusal_says_what_would_fit() {
+    let bench = Bench::new();
+    let out = bench.at("sheet.pdf");
+    let sheet = ["--sheet", "lid", "--size", "a5", "--date", "2027-01-01", "--out", &out];
+    let tags = ["en", "ru", "fr", "pt-BR"];
+    let refused = (3..16).step_by(3).find_map(|times| {
+        let program = bench.changed("long.json", |program| {
+            let name =
+                "Community materials exchange and hazard collection office of the county ".repeat(times);
+            for tag in tags {
+                program["contact"]["name"][tag] = json!(name.trim());
+            }
+        });
+        let ran =
+            lidleaf([&["print", &program][..], &sheet, &["--languages", &tags.join(","), "--json"]].concat());
+        (ran.exit == Exit::Errors).then(|| (program, ran.json()))
+    });
+    let (program, told) = refused.unwrap();
+    let run = |more: &[&str]| lidleaf([&["print", &program][..], &sheet, more].concat());
+    let item = |code: &str, name: &str| {
+        let all = told["preflight"].as_array().unwrap();
+        let item = all.iter().find(|item| item["code"] == code);
+        item.unwrap_or_else(|| panic!("no {code} in {told}"))["args"][name].as_str().unwrap().to_owned()
+    };
+    let (size, fewer) = (item("fits-larger", "size"), item("fits-fewer", "tags").replace(' ', ""));
+    run(&["--languages", &fewer]).expect(Exit::Done);
+    run(&["--languages", &tags.join(","), "--size", &size]).expect(Exit::Done);
+}
+
 #[test]
 fn one_language_opens_the_guide_in_it_and_several_leave_the_choice_to_the_phone() {
     let bench = Bench::new();

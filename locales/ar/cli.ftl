@@ -237,6 +237,7 @@ cli-question-cannot-tell = لا أعرف
 cli-sheet-shortened = سطر مختصر: «{ $item }» وحده يقود إلى المكان الصحيح في { $percent } من الحالات
 cli-sheet-left-out = لم يتسع المكان لما يلي: { $items }
 cli-sheet-hazards-in-brief = لم يتسع المكان لذكر الأماكن التي تستقبل المواد الخطرة؛ الرمز ورقم الهاتف على الورقة يدلان عليها
+cli-sheet-refused-in-brief = لم يتسع المكان لذكر وجهة ما لا يوضع هنا؛ الرمز ورقم الهاتف على الورقة يدلان عليها
 # A sheet was entered into the register of a program file.
 cli-registered = سجل في { $file } باسم «{ $id }».
 cli-preflight-pass = الفحص السابق للطباعة: لا شيء يُصحَّح.

@@ -25,6 +25,7 @@ print-no-language = اختر من لغة إلى أربع من لغات البر�
 print-shortened = { $item }: سطره وحده صحيح في { $percent } من الحالات، وحُذف الباقي ليتسع المكان.
 print-left-out = لم يتسع المكان لما يلي: { $items }.
 print-hazards-in-brief = لم يتسع المكان لذكر الأماكن التي تستقبل المواد الخطرة؛ الرمز ورقم الهاتف على الورقة يدلان عليها.
+print-refused-in-brief = لم يتسع المكان لذكر وجهة ما لا يوضع هنا؛ الرمز ورقم الهاتف على الورقة يدلان عليها.
 preflight-title = الفحص قبل الطباعة
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -157,6 +158,8 @@ preflight-ticket-too-long = بطاقة العمل طويلة جدًا عند «{
 ## Preflight of further sheets: what is right, and what somebody should look at
 
 preflight-imposed = { $up } على فرخ مقاسه { "\u200E" }{ $width } × { $height }{ "\u200E" } مم: { $across } عرضًا و{ $down } طولًا.
+preflight-fits-fewer = يتسع المكان لكل شيء بهذه اللغات معًا: { $tags }. اطبعها، واطبع اللغات الأخرى على ورقة مستقلة.
+preflight-fits-larger = يتسع المقاس { $size } لكل شيء. اختر هذا المقاس.
 preflight-folds-clear = الطيات: { $count }. لا شيء مطبوع على بعد أقل من { $distance } مم منها.
 preflight-postal-class =
     { $class ->

@@ -242,6 +242,7 @@ cli-question-cannot-tell = I can't tell
 cli-sheet-shortened = shortened line: “{ $item }” alone leads to the right place in { $percent } of cases
 cli-sheet-left-out = left out for lack of room: { $items }
 cli-sheet-hazards-in-brief = no room for the places that take hazards; the sheet's code and telephone number lead there
+cli-sheet-refused-in-brief = no room for where things go that stay out; the sheet's code and telephone number lead there
 # A sheet was entered into the register of a program file.
 cli-registered = Noted in the register of { $file } as “{ $id }”.
 # The preflight's verdict before the file is written.

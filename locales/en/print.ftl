@@ -25,6 +25,7 @@ print-no-language = Choose one to four languages of the program.
 print-shortened = { $item }: its line alone is right in { $percent } of cases; the rest was left out to fit.
 print-left-out = Left out for lack of room: { $items }.
 print-hazards-in-brief = There was no room for the places that take hazards; the sheet’s code and telephone number lead there.
+print-refused-in-brief = There was no room for where things go that stay out; the sheet’s code and telephone number lead there.
 preflight-title = Checked for the press
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -157,6 +158,8 @@ preflight-ticket-too-long = The job ticket is too long at “{ $place }”. Shor
 ## Preflight of further sheets: what is right, and what somebody should look at
 
 preflight-imposed = { $up } on a press sheet of { $width } × { $height } mm: { $across } across, { $down } down.
+preflight-fits-fewer = All of it fits in these languages together: { $tags }. Print those, and the others on a sheet of their own.
+preflight-fits-larger = All of it fits in the size { $size }. Choose that size.
 preflight-folds-clear = Folds: { $count }. Nothing is printed within { $distance } mm of them.
 preflight-postal-class =
     { $class ->

@@ -228,6 +228,7 @@ cli-question-cannot-tell = No lo sé
 cli-sheet-shortened = línea abreviada: «{ $item }» sola lleva al lugar correcto en el { $percent } de los casos
 cli-sheet-left-out = no cupo: { $items }
 cli-sheet-hazards-in-brief = no cupieron los lugares que reciben lo peligroso; el código y el teléfono de la hoja llevan a ellos
+cli-sheet-refused-in-brief = no cupo a dónde va lo que se queda fuera; el código y el teléfono de la hoja lo dicen
 # A sheet was entered into the register of a program file.
 cli-registered = Anotado en el registro de { $file } como «{ $id }».
 cli-preflight-pass = Revisión previa: nada que corregir.

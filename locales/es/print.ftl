@@ -25,6 +25,7 @@ print-no-language = Elija de uno a cuatro idiomas del programa.
 print-shortened = { $item }: su línea sola acierta en el { $percent } de los casos; lo demás se quitó para que quepa.
 print-left-out = No cupo: { $items }.
 print-hazards-in-brief = No cupieron los lugares que reciben lo peligroso; el código y el teléfono de la hoja llevan a ellos.
+print-refused-in-brief = No cupo a dónde va lo que se queda fuera; el código y el teléfono de la hoja lo dicen.
 preflight-title = Revisión para la imprenta
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -157,6 +158,8 @@ preflight-ticket-too-long = La orden de trabajo es demasiado larga en “{ $plac
 ## Preflight of further sheets: what is right, and what somebody should look at
 
 preflight-imposed = { $up } en un pliego de { $width } × { $height } mm: { $across } a lo ancho, { $down } a lo alto.
+preflight-fits-fewer = Todo cabe en estos idiomas juntos: { $tags }. Imprima esos, y los demás en una hoja aparte.
+preflight-fits-larger = Todo cabe en el tamaño { $size }. Elija ese tamaño.
 preflight-folds-clear = Dobleces: { $count }. Nada impreso a menos de { $distance } mm de ellos.
 preflight-postal-class =
     { $class ->

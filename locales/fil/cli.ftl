@@ -227,6 +227,7 @@ cli-question-cannot-tell = Hindi ko masabi
 cli-sheet-shortened = pinaikling linya: tamang lugar ang turo ng “{ $item }” lang sa { $percent } ng mga kaso
 cli-sheet-left-out = inalis dahil hindi kasya: { $items }
 cli-sheet-hazards-in-brief = hindi nagkasya ang mga lugar na tumatanggap ng panganib; itinuturo ito ng code at telepono sa piraso
+cli-sheet-refused-in-brief = hindi nagkasya kung saan dadalhin ang mga bawal dito; itinuturo ito ng code at telepono sa piraso
 cli-registered = Naitala sa talaan ng { $file } bilang “{ $id }”.
 cli-preflight-pass = Preflight: walang aayusin.
 cli-preflight-warnings =

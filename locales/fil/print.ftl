@@ -103,6 +103,7 @@ print-no-language = Pumili ng isa hanggang apat na wika ng programa.
 print-shortened = { $item }: tama ang linyang ito lang sa { $percent } ng mga kaso; inalis ang iba para magkasya.
 print-left-out = Inalis dahil hindi kasya: { $items }.
 print-hazards-in-brief = Hindi nagkasya ang mga lugar na tumatanggap ng panganib; itinuturo ito ng code at telepono sa piraso.
+print-refused-in-brief = Hindi nagkasya kung saan dadalhin ang mga bawal dito; itinuturo ito ng code at telepono sa piraso.
 preflight-title = Nasuri na para sa imprenta
 
 ## Preflight: nasuri at tama. mm ang sukat, point ang letra
@@ -226,6 +227,8 @@ preflight-on-a-fold = Nasa loob ng { $distance } mm mula sa tupi ang “{ $what 
 preflight-postal-thickness = { $thickness } mm ang kapal ng tapos na piraso. Ang gusto ng koreo ay { $least } hanggang { $most } mm: pumili ng ibang materyal.
 preflight-ticket-too-long = Sobrang haba ng job ticket sa “{ $place }”. Paikliin ang na-type doon.
 preflight-imposed = { $up } sa isang press sheet na { $width } × { $height } mm: { $across } pahalang, { $down } pababa.
+preflight-fits-fewer = Kasya ang lahat sa mga wikang ito nang magkakasama: { $tags }. I-print ang mga ito, at ang iba sa hiwalay na piraso.
+preflight-fits-larger = Kasya ang lahat sa sukat na { $size }. Piliin ang sukat na iyon.
 preflight-folds-clear = Mga tupi: { $count }. Walang naka-print sa loob ng { $distance } mm mula sa mga ito.
 preflight-postal-class =
     { $class ->

@@ -236,6 +236,7 @@ cli-question-cannot-tell = Je ne sais pas
 cli-sheet-shortened = ligne raccourcie : « { $item } » seul mène au bon endroit dans { $percent } des cas
 cli-sheet-left-out = enlevé faute de place : { $items }
 cli-sheet-hazards-in-brief = pas de place pour les lieux qui prennent les choses dangereuses ; le code et le téléphone de la feuille y mènent
+cli-sheet-refused-in-brief = pas de place pour dire où va ce qui n’est pas accepté ici ; le code et le téléphone de la feuille le disent
 cli-registered = Noté dans le registre de { $file } comme « { $id } ».
 cli-preflight-pass = Contrôle : rien à corriger.
 cli-preflight-warnings =

@@ -106,6 +106,7 @@ print-no-language = Choisissez une à quatre langues du programme.
 print-shortened = { $item } : sa ligne seule est juste dans { $percent } des cas ; le reste a été enlevé pour que cela entre.
 print-left-out = Enlevé faute de place : { $items }.
 print-hazards-in-brief = Il n’y avait pas de place pour les lieux qui prennent les choses dangereuses ; le code et le téléphone de la feuille y mènent.
+print-refused-in-brief = Il n’y avait pas de place pour dire où va ce qui n’est pas accepté ici ; le code et le téléphone de la feuille le disent.
 preflight-title = Vérifié pour l’imprimeur
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -229,6 +230,8 @@ preflight-on-a-fold = « { $what } » est à moins de { $distance } mm d’un 
 preflight-postal-thickness = La pièce finie a { $thickness } mm d’épaisseur. La poste demande de { $least } à { $most } mm : choisissez un autre papier.
 preflight-ticket-too-long = La fiche de travail est trop longue à « { $place } ». Raccourcissez ce qui y est écrit.
 preflight-imposed = { $up } sur une feuille de presse de { $width } × { $height } mm : { $across } en largeur, { $down } en hauteur.
+preflight-fits-fewer = Tout tient dans ces langues ensemble : { $tags }. Imprimez celles-ci, et les autres sur une feuille à part.
+preflight-fits-larger = Tout tient dans le format { $size }. Choisissez ce format.
 preflight-folds-clear = Plis : { $count }. Rien n’est imprimé à moins de { $distance } mm d’eux.
 preflight-postal-class =
     { $class ->

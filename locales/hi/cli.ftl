@@ -225,6 +225,7 @@ cli-question-cannot-tell = नहीं बता सकते
 cli-sheet-shortened = छोटी की गई पंक्ति: अकेला “{ $item }” { $percent } मामलों में सही जगह बताता है
 cli-sheet-left-out = जगह न होने से छोड़ा गया: { $items }
 cli-sheet-hazards-in-brief = खतरे वाली चीज़ें लेने वाली जगहें नहीं समाईं; पन्ने का कोड और फ़ोन नंबर उन तक पहुँचाते हैं
+cli-sheet-refused-in-brief = जो यहाँ नहीं जाता वह कहाँ दें, इसके लिए जगह नहीं बची; पन्ने का कोड और फ़ोन नंबर यह बताते हैं
 cli-registered = { $file } के रजिस्टर में “{ $id }” नाम से दर्ज।
 cli-preflight-pass = प्रीफ़्लाइट: कुछ ठीक नहीं करना।
 cli-preflight-warnings =

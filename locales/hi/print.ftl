@@ -103,6 +103,7 @@ print-no-language = कार्यक्रम की एक से चार �
 print-shortened = { $item }: अकेली यह पंक्ति { $percent } मामलों में सही है; जगह के लिए बाकी छोड़ दिया गया।
 print-left-out = जगह न होने से छोड़ा गया: { $items }।
 print-hazards-in-brief = खतरे वाली चीज़ें लेने वाली जगहें नहीं समाईं; पन्ने का कोड और फ़ोन नंबर उन तक पहुँचाते हैं।
+print-refused-in-brief = जो यहाँ नहीं जाता वह कहाँ दें, इसके लिए जगह नहीं बची; पन्ने का कोड और फ़ोन नंबर यह बताते हैं।
 preflight-title = छपाई के लिए जाँचा गया
 
 ## प्रीफ़्लाइट: क्या जाँचा गया और सही है। नाप मिमी में, अक्षर पॉइंट में
@@ -226,6 +227,8 @@ preflight-on-a-fold = “{ $what }” मोड़ से { $distance } मि�
 preflight-postal-thickness = तैयार चीज़ { $thickness } मिमी मोटी है। डाक को { $least } से { $most } मिमी चाहिए: दूसरी सामग्री चुनें।
 preflight-ticket-too-long = काम की पर्ची “{ $place }” पर बहुत लंबी है। वहाँ लिखा छोटा करें।
 preflight-imposed = { $width } × { $height } मिमी की प्रेस शीट पर { $up }: चौड़ाई में { $across }, ऊँचाई में { $down }।
+preflight-fits-fewer = इन भाषाओं में साथ-साथ सब कुछ समा जाता है: { $tags }। इन्हें छापें, और बाकी को अलग पन्ने पर।
+preflight-fits-larger = { $size } आकार में सब कुछ समा जाता है। वह आकार चुनें।
 preflight-folds-clear = मोड़: { $count }। उनसे { $distance } मिमी के अंदर कुछ नहीं छपता।
 preflight-postal-class =
     { $class ->

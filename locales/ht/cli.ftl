@@ -223,6 +223,7 @@ cli-question-cannot-tell = Mwen pa konnen
 cli-sheet-shortened = liy rakousi: “{ $item }” sèl mennen nan bon kote nan { $percent } ka yo
 cli-sheet-left-out = retire paske pa gen plas: { $items }
 cli-sheet-hazards-in-brief = pa gen plas pou kote ki pran danje yo; kòd ak telefòn ki sou fèy la mennen la
+cli-sheet-refused-in-brief = pa gen plas pou di kote sa ki pa ale isit yo dwe ale; kòd ak telefòn ki sou fèy la di sa
 cli-registered = Note nan rejis { $file } kòm “{ $id }”.
 cli-preflight-pass = Kontwòl: anyen pou korije.
 cli-preflight-warnings =

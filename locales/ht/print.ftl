@@ -102,6 +102,7 @@ print-no-language = Chwazi youn a kat lang nan pwogram nan.
 print-shortened = { $item }: liy li sèl bon nan { $percent } ka yo; yo retire rès la pou li antre.
 print-left-out = Retire paske pa gen plas: { $items }.
 print-hazards-in-brief = Pa t gen plas pou kote ki pran danje yo; kòd ak telefòn ki sou fèy la mennen la.
+print-refused-in-brief = Pa t gen plas pou di kote sa ki pa ale isit yo dwe ale; kòd ak telefòn ki sou fèy la di sa.
 preflight-title = Verifye pou enprimè a
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -225,6 +226,8 @@ preflight-on-a-fold = “{ $what }” nan { $distance } mm yon pli. Fè tèks yo
 preflight-postal-thickness = Bagay ki fini an gen { $thickness } mm epesè. Lapòs mande ant { $least } ak { $most } mm: chwazi yon lòt papye.
 preflight-ticket-too-long = Fich travay la twò long nan “{ $place }”. Fè sa yo te tape la a pi kout.
 preflight-imposed = { $up } sou yon fèy près { $width } × { $height } mm: { $across } nan lajè, { $down } nan wotè.
+preflight-fits-fewer = Tout bagay antre nan lang sa yo ansanm: { $tags }. Enprime lang sa yo, epi mete lòt yo sou yon lòt fèy.
+preflight-fits-larger = Tout bagay antre nan gwosè { $size }. Chwazi gwosè sa a.
 preflight-folds-clear = Pli: { $count }. Anyen pa enprime nan { $distance } mm yo.
 preflight-postal-class =
     { $class ->

@@ -220,6 +220,7 @@ cli-question-cannot-tell = 모르겠어요
 cli-sheet-shortened = 줄인 줄: “{ $item }”만으로 { $percent }의 경우 맞는 곳으로 갑니다
 cli-sheet-left-out = 자리가 없어 뺀 것: { $items }
 cli-sheet-hazards-in-brief = 위험물 받는 곳을 적을 자리가 없습니다. 인쇄물의 QR 코드와 전화번호로 알 수 있습니다
+cli-sheet-refused-in-brief = 넣으면 안 되는 것을 어디로 보내는지 적을 자리가 없습니다. 인쇄물의 QR 코드와 전화번호로 알 수 있습니다
 cli-registered = { $file }의 대장에 “{ $id }”(으)로 적었습니다.
 cli-preflight-pass = 인쇄 전 확인: 고칠 것이 없습니다.
 cli-preflight-warnings =

@@ -102,6 +102,7 @@ print-no-language = 프로그램의 언어를 하나에서 넷까지 고르세�
 print-shortened = { $item }: 이 줄만으로 맞는 경우는 { $percent }입니다. 나머지는 자리가 없어 뺐습니다.
 print-left-out = 자리가 없어 뺀 것: { $items }.
 print-hazards-in-brief = 위험물 받는 곳을 적을 자리가 없었습니다. 인쇄물의 QR 코드와 전화번호로 알 수 있습니다.
+print-refused-in-brief = 넣으면 안 되는 것을 어디로 보내는지 적을 자리가 없었습니다. 인쇄물의 QR 코드와 전화번호로 알 수 있습니다.
 preflight-title = 인쇄 전 확인
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -225,6 +226,8 @@ preflight-on-a-fold = “{ $what }”이(가) 접는 선 { $distance } mm 안에
 preflight-postal-thickness = 완성품 두께가 { $thickness } mm입니다. 우체국 기준은 { $least }~{ $most } mm입니다. 다른 용지를 고르세요.
 preflight-ticket-too-long = 작업 지시서의 “{ $place }”이(가) 너무 깁니다. 거기에 쓴 글을 줄이세요.
 preflight-imposed = { $width } × { $height } mm 인쇄 전지에 { $up }개: 가로 { $across }개, 세로 { $down }개.
+preflight-fits-fewer = 다음 언어만 함께 넣으면 모두 들어갑니다: { $tags }. 이 언어들을 인쇄하고 나머지는 따로 인쇄하십시오.
+preflight-fits-larger = { $size } 크기에는 모두 들어갑니다. 그 크기를 고르십시오.
 preflight-folds-clear = 접는 선: { $count }. 그 { $distance } mm 안에는 아무것도 인쇄하지 않습니다.
 preflight-postal-class =
     { $class ->

@@ -231,6 +231,7 @@ cli-question-cannot-tell = Não sei
 cli-sheet-shortened = linha encurtada: só “{ $item }” leva ao lugar certo em { $percent } dos casos
 cli-sheet-left-out = cortado por falta de espaço: { $items }
 cli-sheet-hazards-in-brief = sem espaço para os lugares que recebem perigos; o código e o telefone da folha levam a eles
+cli-sheet-refused-in-brief = sem espaço para dizer aonde vai o que fica de fora; o código e o telefone da folha dizem
 cli-registered = Anotado no registro de { $file } como “{ $id }”.
 cli-preflight-pass = Checagem: nada a corrigir.
 cli-preflight-warnings =

@@ -106,6 +106,7 @@ print-no-language = Escolha de um a quatro idiomas do programa.
 print-shortened = { $item }: só a linha dele está certa em { $percent } dos casos; o resto foi cortado para caber.
 print-left-out = Cortado por falta de espaço: { $items }.
 print-hazards-in-brief = Não houve espaço para os lugares que recebem perigos; o código e o telefone da folha levam a eles.
+print-refused-in-brief = Não houve espaço para dizer aonde vai o que fica de fora; o código e o telefone da folha dizem.
 preflight-title = Conferido para a gráfica
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -229,6 +230,8 @@ preflight-on-a-fold = “{ $what }” está a menos de { $distance } mm de uma d
 preflight-postal-thickness = A peça pronta tem { $thickness } mm de espessura. O correio pede de { $least } a { $most } mm: escolha outro papel.
 preflight-ticket-too-long = A ordem de serviço é longa demais em “{ $place }”. Encurte o que foi digitado ali.
 preflight-imposed = { $up } em uma folha de máquina de { $width } × { $height } mm: { $across } na largura, { $down } na altura.
+preflight-fits-fewer = Tudo cabe nestes idiomas juntos: { $tags }. Imprima esses, e os outros em uma folha à parte.
+preflight-fits-larger = Tudo cabe no tamanho { $size }. Escolha esse tamanho.
 preflight-folds-clear = Dobras: { $count }. Nada é impresso a menos de { $distance } mm delas.
 preflight-postal-class =
     { $class ->

@@ -235,6 +235,7 @@ cli-question-cannot-tell = Не знаю
 cli-sheet-shortened = сокращённая строка: «{ $item }» одна ведёт в верное место в { $percent } случаев
 cli-sheet-left-out = не поместилось: { $items }
 cli-sheet-hazards-in-brief = места, где принимают опасное, не поместились; к ним ведут код и телефон на листе
+cli-sheet-refused-in-brief = не поместилось, куда девать то, что сюда нельзя; это подскажут код и телефон на листе
 cli-registered = Внесено в учёт { $file } как «{ $id }».
 cli-preflight-pass = Префлайт: исправлять нечего.
 cli-preflight-warnings =

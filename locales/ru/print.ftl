@@ -107,6 +107,7 @@ print-no-language = Выберите от одного до четырёх яз�
 print-shortened = { $item }: одна эта строка верна в { $percent } случаев; остальное опущено, чтобы поместиться.
 print-left-out = Не поместилось: { $items }.
 print-hazards-in-brief = Места, где принимают опасное, не поместились; к ним ведут код и телефон на листе.
+print-refused-in-brief = Не поместилось, куда девать то, что сюда нельзя; это подскажут код и телефон на листе.
 preflight-title = Проверено для печати
 
 ## Префлайт: что проверено и верно. Размеры в мм, шрифт в пунктах
@@ -230,6 +231,8 @@ preflight-on-a-fold = «{ $what }» ближе { $distance } мм к сгибу.
 preflight-postal-thickness = Готовая вещь толщиной { $thickness } мм. Почте нужно от { $least } до { $most } мм: выберите другой материал.
 preflight-ticket-too-long = Задание типографии слишком длинное, место: «{ $place }». Сократите введённое там.
 preflight-imposed = Листов на печатном листе { $width } × { $height } мм: { $up }; в ширину { $across }, в высоту { $down }.
+preflight-fits-fewer = Всё помещается на этих языках вместе: { $tags }. Напечатайте их, а остальные — на отдельном листе.
+preflight-fits-larger = В размере { $size } помещается всё. Выберите этот размер.
 preflight-folds-clear = Сгибов: { $count }. Ближе { $distance } мм к ним ничего не печатается.
 preflight-postal-class =
     { $class ->

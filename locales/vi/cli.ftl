@@ -223,6 +223,7 @@ cli-question-cannot-tell = Tôi không biết
 cli-sheet-shortened = dòng rút ngắn: chỉ “{ $item }” dẫn đến đúng nơi trong { $percent } trường hợp
 cli-sheet-left-out = bỏ bớt vì không đủ chỗ: { $items }
 cli-sheet-hazards-in-brief = không đủ chỗ cho các nơi nhận chất nguy hiểm; mã QR và số điện thoại trên bản in dẫn đến đó
+cli-sheet-refused-in-brief = không đủ chỗ để ghi những thứ không nhận thì bỏ ở đâu; mã QR và số điện thoại trên bản in dẫn đến đó
 cli-registered = Đã ghi vào sổ đăng ký của { $file } là “{ $id }”.
 cli-preflight-pass = Kiểm tra trước khi in: không cần sửa gì.
 cli-preflight-warnings =

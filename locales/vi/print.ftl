@@ -102,6 +102,7 @@ print-no-language = Xin chọn một đến bốn ngôn ngữ của chương tr�
 print-shortened = { $item }: chỉ riêng dòng này đúng trong { $percent } trường hợp; phần còn lại bỏ bớt cho vừa.
 print-left-out = Bỏ bớt vì không đủ chỗ: { $items }.
 print-hazards-in-brief = Không đủ chỗ cho các nơi nhận chất nguy hiểm; mã QR và số điện thoại trên bản in dẫn đến đó.
+print-refused-in-brief = Không đủ chỗ để ghi những thứ không nhận thì bỏ ở đâu; mã QR và số điện thoại trên bản in dẫn đến đó.
 preflight-title = Đã kiểm tra trước khi in
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -225,6 +226,8 @@ preflight-on-a-fold = “{ $what }” nằm trong { $distance } mm từ đườn
 preflight-postal-thickness = Thành phẩm dày { $thickness } mm. Bưu điện cần { $least } đến { $most } mm: xin chọn giấy khác.
 preflight-ticket-too-long = Phiếu in quá dài ở “{ $place }”. Xin rút ngắn chữ đã gõ ở đó.
 preflight-imposed = { $up } bản trên tờ in { $width } × { $height } mm: { $across } ngang, { $down } dọc.
+preflight-fits-fewer = In chung các ngôn ngữ này thì đủ chỗ cho tất cả: { $tags }. Hãy in các ngôn ngữ đó, còn lại in trên một tờ riêng.
+preflight-fits-larger = Khổ { $size } đủ chỗ cho tất cả. Hãy chọn khổ đó.
 preflight-folds-clear = Đường gấp: { $count }. Không in gì trong vòng { $distance } mm từ đó.
 preflight-postal-class =
     { $class ->

@@ -215,6 +215,7 @@ cli-question-cannot-tell = 看不出来
 cli-sheet-shortened = 缩短的行：单写“{ $item }”，{ $percent } 的情况去处是对的
 cli-sheet-left-out = 因放不下而省去：{ $items }
 cli-sheet-hazards-in-brief = 放不下接收危险品的地点；可扫印刷品上的二维码或打上面的电话查询
+cli-sheet-refused-in-brief = 放不下不收物品该送往何处；可扫印刷品上的二维码或打上面的电话查询
 cli-registered = 已记入 { $file } 的登记，编号“{ $id }”。
 cli-preflight-pass = 印前检查：没有要改正的。
 cli-preflight-warnings =

@@ -102,6 +102,7 @@ print-no-language = 请选择本方案的一到四种语言。
 print-shortened = { $item }：单看这一行，{ $percent } 的情况是对的；其余内容因放不下而省去。
 print-left-out = 因放不下而省去：{ $items }。
 print-hazards-in-brief = 放不下接收危险品的地点；可扫印刷品上的二维码或打上面的电话查询。
+print-refused-in-brief = 放不下不收物品该送往何处；可扫印刷品上的二维码或打上面的电话查询。
 preflight-title = 印前检查
 
 ## Preflight: what was checked and is right. Sizes are in mm, type in points
@@ -225,6 +226,8 @@ preflight-on-a-fold = “{ $what }”离折线不到 { $distance } mm。请缩�
 preflight-postal-thickness = 成品厚 { $thickness } mm。邮局要求 { $least } 到 { $most } mm：请换一种纸。
 preflight-ticket-too-long = 工单的“{ $place }”太长。请缩短那里填写的内容。
 preflight-imposed = { $width } × { $height } mm 的印刷大张上排 { $up } 个：横 { $across } 个，竖 { $down } 个。
+preflight-fits-fewer = 这些语言放在一起就全部放得下：{ $tags }。请先印这些，其余语言另印一张。
+preflight-fits-larger = 改用 { $size } 尺寸就全部放得下。请选择该尺寸。
 preflight-folds-clear = 折线：{ $count }。离折线 { $distance } mm 以内没有印任何内容。
 preflight-postal-class =
     { $class ->

@@ -74,11 +74,18 @@ impl PreflightItem {
     }
 }
 
-/// Why no file was made: one finding or more, each an error.
+/// Why no file was made: one error or more, and after them, as warnings, what would do instead.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PrintError {
-    /// The errors, in the order of the job.
+    /// The errors, in the order of the job, and what would do instead.
     pub items: Vec<PreflightItem>,
+}
+
+impl PrintError {
+    /// The errors alone, without what would do instead.
+    pub fn errors(&self) -> impl Iterator<Item = &PreflightItem> {
+        self.items.iter().filter(|item| item.severity == Severity::Error)
+    }
 }
 
 impl From<PreflightItem> for PrintError {
@@ -114,6 +121,8 @@ pub const PREFLIGHT_CODES: &[(&str, &[&str])] = &[
     ("date-invalid", &["date"]),
     ("die-line", &[]),
     ("distance-invalid", &["distance"]),
+    ("fits-fewer", &["sheet", "tags"]),
+    ("fits-larger", &["sheet", "size"]),
     ("folds-clear", &["count", "distance"]),
     ("font-not-embeddable", &["family"]),
     ("font-unreadable", &["family"]),

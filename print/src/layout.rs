@@ -18,7 +18,7 @@ mod pen;
 mod section;
 mod sticker;
 
-pub(crate) use content::{Content, SectionContent};
+pub(crate) use content::{Briefs, Content, SectionContent};
 pub(crate) use fit::{CAPITALS, LEAST_TYPE, floor_for, sign_capitals};
 pub(crate) use marks::THICKNESS;
 pub(crate) use section::SMALLEST_PICTURE;
@@ -43,7 +43,7 @@ pub(crate) struct LaidOut {
     pub(crate) body: Pt,
 }
 
-/// How many of the steps that a job offers have to be taken: the first so many.
+/// How many of the steps that a job offers have to be taken: the first so many; nothing where all of them are too few.
 ///
 /// Every sheet is tried as it will be laid out, area by area. What has no lines to leave out (covers, the post's side,
 /// a label of one message) asks for no steps.
@@ -51,10 +51,10 @@ pub(crate) fn steps_needed(
     job: &SheetJob,
     offer: &Offer,
     content: &Content,
-    brief: &[SectionContent],
+    briefs: &Briefs<'_>,
     code: &Code,
     setter: Typesetter<'_>,
-) -> usize {
+) -> Option<usize> {
     let steps = offer.steps.as_slice();
     let sheet = job.plan();
     let flows = flows(&sheet);
@@ -65,7 +65,7 @@ pub(crate) fn steps_needed(
         .map(|page| &page.geometry)
         .collect();
     fewest(job.viewing_distance, (offer.for_ease.min(steps.len()), steps.len()), |taken, size| {
-        let sections = sections_after(job, steps.get(..taken).unwrap_or(steps), content, brief);
+        let sections = sections_after(job, steps.get(..taken).unwrap_or(steps), content, briefs);
         let posters = posters.iter().all(|geometry| face::fits(content, &sections, code, geometry, size));
         posters
             && flows.iter().all(|&flow| {
@@ -81,10 +81,11 @@ pub(crate) fn sections_after(
     job: &SheetJob,
     steps: &[Step],
     content: &Content,
-    brief: &[SectionContent],
+    briefs: &Briefs<'_>,
 ) -> Vec<SectionContent> {
     let section = |it: &offer::Kept| {
-        let from = if it.brief { brief } else { &content.sections }.get(it.section)?;
+        let brief = it.brief.and_then(|step| briefs.section(step));
+        let from = brief.or_else(|| content.sections.get(it.section))?;
         let entries = it.lines.iter().filter_map(|&line| from.entries.get(line)).cloned().collect();
         Some(SectionContent { entries, ..from.clone() })
     };

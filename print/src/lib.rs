@@ -10,6 +10,7 @@ mod finding;
 mod font;
 mod impose;
 mod ink;
+mod instead;
 mod job;
 mod layout;
 mod make;

@@ -6,14 +6,14 @@ use crate::finding::{PreflightItem, PrintError, Severity};
 use crate::font::{Face, FontSet};
 use crate::impose::impose;
 use crate::ink::INK_LIMIT;
-use crate::job::{SheetJob, SheetKind};
-use crate::layout::{self, Content};
+use crate::instead;
+use crate::job::SheetJob;
+use crate::layout::{self, Briefs, Content};
 use crate::offer::{self, Offer, Step};
 use crate::pdf::{self, Profile};
 use crate::preflight::{Grounds, Sheet, preflight};
 use crate::qr::Code;
 use crate::text::Typesetter;
-use crate::unit::Mm;
 
 /// A press, as the print shop states it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -137,22 +137,25 @@ pub fn make_with(
     check::check(job)?;
     offer::check(job, steps)?;
     let setter = Typesetter::new(fonts);
-    let code = Code::new(&job.qr_url, scanned_from(job), job.qr_level)?;
+    let code = Code::of(job)?;
     let mut content = Content::new(job, setter)?;
-    let brief = if steps.iter().any(|step| matches!(step, Step::Brief { .. })) {
-        let brief = offer::in_brief(job, steps);
-        check::check(&brief)?;
-        Content::sections_of(&brief, setter)?
+    for step in steps.iter().filter(|step| matches!(step, Step::Brief { .. })) {
+        check::check(&offer::in_brief(job, std::slice::from_ref(step)))?;
+    }
+    let briefs = Briefs::new(job, steps, setter);
+    let taken = if steps.is_empty() {
+        0
     } else {
-        Vec::new()
+        layout::steps_needed(job, offer, &content, &briefs, &code, setter).unwrap_or(steps.len())
     };
-    let taken =
-        if steps.is_empty() { 0 } else { layout::steps_needed(job, offer, &content, &brief, &code, setter) };
     let steps = steps.get(..taken).unwrap_or(steps);
-    content.sections = layout::sections_after(job, steps, &content, &brief);
+    content.sections = layout::sections_after(job, steps, &content, &briefs);
+    briefs.whole()?;
+    let whole = job;
     let job = offer::after(job, steps);
     let faces = fonts.faces().iter().map(Face::name).collect();
-    let laid_out = layout::lay_out(&job, &content, &code, setter, faces)?;
+    let laid_out = layout::lay_out(&job, &content, &code, setter, faces)
+        .map_err(|error| instead::with_ways_out(error, whole, offer, fonts))?;
     let ink_limit = output.0.as_ref().map(|(_, limit)| *limit);
     let grounds = Grounds::of(&laid_out.list);
     let sheet =
@@ -198,13 +201,5 @@ impl<'a> Prepared<'a> {
             Output::Press(press) => Ok(Self(Some((check::press(&press)?, press.ink_limit)))),
             Output::Web => Ok(Self(None)),
         }
-    }
-}
-
-/// How far away the code is scanned from: people step up to a label of one message, however far it is seen.
-fn scanned_from(job: &SheetJob) -> Mm {
-    match job.sheet {
-        SheetKind::RoundSticker => job.viewing_distance.min(SheetJob::arms_length()),
-        _ => job.viewing_distance,
     }
 }

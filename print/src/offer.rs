@@ -16,7 +16,8 @@ pub enum Step {
         /// The line, counted from 0 in that section of the whole job.
         line: usize,
     },
-    /// Says a section in fewer words.
+    /// Says a section in fewer words. What is left out of the section before or after it counts for nothing then; of
+    /// several the last one holds.
     Brief {
         /// The section, counted from 0 in the whole job.
         section: usize,
@@ -41,8 +42,8 @@ pub struct Offer {
 pub(crate) struct Kept {
     /// The section in the whole job.
     pub(crate) section: usize,
-    /// Whether its brief lines stand in.
-    pub(crate) brief: bool,
+    /// The step whose brief lines stand in, if one's do.
+    pub(crate) brief: Option<usize>,
     /// The lines that stay, of the whole or of the brief ones.
     pub(crate) lines: Vec<usize>,
 }
@@ -52,8 +53,8 @@ pub(crate) fn kept(job: &SheetJob, steps: &[Step]) -> Vec<Kept> {
     let Some(first) = job.languages.first() else { return Vec::new() };
     let mut kept = Vec::new();
     for (section, own) in first.sections.iter().enumerate() {
-        let brief = steps.iter().rev().find_map(|step| match step {
-            Step::Brief { section: at, lines } if *at == section => lines.first(),
+        let brief = steps.iter().enumerate().rev().find_map(|(index, step)| match step {
+            Step::Brief { section: at, lines } if *at == section => Some((index, lines.first()?.len())),
             _ => None,
         });
         let left = |line: usize| {
@@ -62,16 +63,16 @@ pub(crate) fn kept(job: &SheetJob, steps: &[Step]) -> Vec<Kept> {
                     |step| matches!(step, Step::Leave { section: s, line: l } if *s == section && *l == line),
                 )
         };
-        let count = brief.map_or(own.lines.len(), Vec::len);
+        let count = brief.map_or(own.lines.len(), |(_, lines)| lines);
         let lines: Vec<usize> = (0..count).filter(|&line| !left(line)).collect();
         if !lines.is_empty() || own.lines.is_empty() {
-            kept.push(Kept { section, brief: brief.is_some(), lines });
+            kept.push(Kept { section, brief: brief.map(|(step, _)| step), lines });
         }
     }
     kept
 }
 
-/// The job with every section said in its brief lines, where a step has some.
+/// The job with every section said in its brief lines, where one of the steps has some.
 pub(crate) fn in_brief(job: &SheetJob, steps: &[Step]) -> SheetJob {
     let mut brief = job.clone();
     for step in steps {
@@ -91,7 +92,7 @@ pub(crate) fn after(job: &SheetJob, steps: &[Step]) -> SheetJob {
     let kept = kept(job, steps);
     let sections = |whole: &LanguageBlock, brief: &LanguageBlock| -> Vec<Section> {
         let section = |it: &Kept| {
-            let from = if it.brief { brief } else { whole }.sections.get(it.section)?;
+            let from = if it.brief.is_some() { brief } else { whole }.sections.get(it.section)?;
             let lines = it.lines.iter().filter_map(|&line| from.lines.get(line)).cloned().collect();
             Some(Section { lines, ..from.clone() })
         };

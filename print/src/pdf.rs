@@ -24,6 +24,7 @@
 mod content;
 mod fonts;
 mod metadata;
+mod packed;
 mod profile;
 mod srgb;
 mod structure;

@@ -3,7 +3,7 @@
 use qrcodegen::{QrCode, QrCodeEcc};
 
 use crate::finding::{PreflightItem, PrintError};
-use crate::job::QrLevel;
+use crate::job::{QrLevel, SheetJob, SheetKind};
 use crate::path::PathOp;
 use crate::unit::{Mm, Point, Pt, Rect};
 
@@ -32,6 +32,16 @@ pub(crate) struct Code {
 }
 
 impl Code {
+    /// A job's code, as large as it is scanned from afar: people step up to a label of one message, however far it is
+    /// seen.
+    pub(crate) fn of(job: &SheetJob) -> Result<Self, PrintError> {
+        let distance = match job.sheet {
+            SheetKind::RoundSticker => job.viewing_distance.min(SheetJob::arms_length()),
+            _ => job.viewing_distance,
+        };
+        Self::new(&job.qr_url, distance, job.qr_level)
+    }
+
     /// Encodes an address. The level is at least the one asked for, else M, and the highest that makes the code no
     /// larger.
     pub(crate) fn new(address: &str, distance: Mm, level: Option<QrLevel>) -> Result<Self, PrintError> {

@@ -11,7 +11,7 @@
 mod common;
 
 use common::{fonts, job};
-use print::{Fitted, Line, Offer, PRESS_PROFILE, PrintError, SheetJob, Step, make, make_fitting};
+use print::{Fitted, Line, Offer, PRESS_PROFILE, PrintError, SheetJob, SheetSize, Step, make, make_fitting};
 
 /// Every line of the first two sections after the third, the last first, and then the third section in brief.
 fn offer(job: &SheetJob) -> Offer {
@@ -120,8 +120,67 @@ fn what_does_not_fit_after_every_step_is_an_error() {
         }
     }
     let error = fitted(&job, &offer(&job)).map(|fitted| fitted.taken).expect_err("far too much text");
-    assert!(error.items.iter().all(|item| item.code == "text-too-long"), "{error}");
-    assert!(error.items.iter().all(|item| item.message.contains("shorten it by about")));
+    assert!(error.errors().all(|item| item.code == "text-too-long"), "{error}");
+    assert!(error.errors().all(|item| item.message.contains("shorten it by about")));
+}
+
+/// What a refusal offers instead is true: in the size it names, and in the languages it names, the sheet is made.
+#[test]
+fn a_refusal_names_a_size_and_languages_that_fit() {
+    let offer = Offer::default();
+    let (mut job, error) = (1..10)
+        .map(|times| repeated("lid-en-es-ar", times))
+        .find_map(|job| fitted(&job, &offer).err().map(|error| (job, error)))
+        .expect("too many lines");
+    assert!(error.errors().next().is_some(), "{error}");
+    let told = |code: &str, name: &str| {
+        let item = error.items.iter().find(|item| item.code == code);
+        item.unwrap_or_else(|| panic!("no {code}: {error}")).args[name].clone()
+    };
+    let (size, tags) = (told("fits-larger", "size"), told("fits-fewer", "tags"));
+    let larger = SheetJob { size: SheetSize::parse(&size), ..job.clone() };
+    assert!(larger.size.is_some(), "{size}");
+    assert!(fitted(&larger, &offer).is_ok(), "{size}");
+    let before = job.languages.len();
+    job.languages.retain(|block| tags.split(", ").any(|tag| tag == block.lang));
+    assert!((1..before).contains(&job.languages.len()), "{tags}");
+    assert!(fitted(&job, &offer).is_ok(), "{tags}");
+    // What is wrong with a text itself no size mends.
+    job.languages[0].title = "\u{202E}Lid".into();
+    let error = fitted(&job, &offer).map(|fitted| fitted.taken).expect_err("a bad character");
+    assert!(error.items.iter().all(|item| !item.code.starts_with("fits-")), "{error}");
+}
+
+/// Of two ways to say a section in brief the later one holds, and is taken only where the first does not do.
+#[test]
+fn a_section_may_be_said_in_brief_twice() {
+    let mut job = repeated("lid-en-es-ar", 1);
+    let mut offer = offer(&job);
+    let Some(Step::Brief { section, lines: shorter }) = offer.steps.pop() else { panic!("a brief step") };
+    let lines: Vec<Vec<Line>> = shorter
+        .iter()
+        .map(|lines| vec![Line { text: [lines[0].text.as_str(); 4].join(", "), ..lines[0].clone() }; 2])
+        .collect();
+    offer.steps.push(Step::Brief { section, lines: lines.clone() });
+    offer.steps.push(Step::Brief { section, lines: shorter.clone() });
+    let all = offer.steps.len();
+    let mut seen = Vec::new();
+    for distance in (24..64).map(|steps| f64::from(steps) * 25.0) {
+        job.viewing_distance = print::Mm(distance);
+        let Ok(fitted) = fitted(&job, &offer) else { break };
+        for (at, block) in fitted.job.languages.iter().enumerate() {
+            let said = &block.sections[section].lines;
+            let expected = match all - fitted.taken {
+                0 => &shorter[at],
+                1 => &lines[at],
+                _ => &job.languages[at].sections[section].lines,
+            };
+            assert_eq!(said, expected, "{distance}");
+        }
+        assert!(fitted.artifact == make(&fitted.job, &fonts(), PRESS_PROFILE).expect("a sheet"));
+        seen.push(all - fitted.taken);
+    }
+    assert!([0, 1].iter().all(|left| seen.contains(left)), "{seen:?}");
 }
 
 #[test]

@@ -333,7 +333,7 @@ fn sound_or_refused(job: &SheetJob, name: &str) -> bool {
             true
         }
         Err(error) => {
-            for item in &error.items {
+            for item in error.errors() {
                 assert!(TOO_MUCH.contains(&item.code.as_str()), "{name}: {}", item.message);
                 let where_ = if item.code == "too-many-lines" { "sheet" } else { "place" };
                 assert!(!item.args[where_].is_empty(), "{name}: {}", item.message);
@@ -415,7 +415,7 @@ proptest! {
         match print_job(&job) {
             Ok(made) => sound(&job, &made.display_list),
             Err(error) => {
-                for item in &error.items {
+                for item in error.errors() {
                     prop_assert!(TOO_MUCH.contains(&item.code.as_str()), "{}", item.message);
                 }
             }

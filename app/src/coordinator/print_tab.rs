@@ -612,7 +612,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
     move || {
         // As the worker sorted them: the marks on the previews are numbered so.
         let items: Vec<PreflightItem> = press.made.get().preflight;
-        let AsMade { mut shortened, left_out, hazards_in_brief, .. } = press.as_made.get();
+        let AsMade { mut shortened, left_out, hazards_in_brief, refused_in_brief, .. } = press.as_made.get();
         // Those that preflight has not told of already.
         shortened.retain(|(_, fidelity)| *fidelity >= guide_data::FAITHFUL);
         if items.is_empty() && shortened.is_empty() {
@@ -657,6 +657,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
         let names: Vec<String> = left_out.iter().map(|item| w.item(item)).collect();
         let gone = (!names.is_empty()).then(|| t!(m, "print-left-out", items = m.list_and(&names)));
         let brief = hazards_in_brief.then(|| t!(m, "print-hazards-in-brief"));
+        let unplaced = refused_in_brief.then(|| t!(m, "print-refused-in-brief"));
         view! {
             <section id="preflight" aria-labelledby="preflight-title">
                 <h2 id="preflight-title">{t!(m, "preflight-title")}</h2>
@@ -665,6 +666,7 @@ fn Preflight(desk: Desk, press: Press) -> impl IntoView {
                 <ul class="shortened">
                     {gone.map(|text| view! { <li id="print-left-out">{text}</li> })}
                     {brief.map(|text| view! { <li>{text}</li> })}
+                    {unplaced.map(|text| view! { <li>{text}</li> })}
                     {short}
                 </ul>
             </section>

@@ -325,6 +325,7 @@ struct Json<'a> {
     shortened: Vec<Shortened<'a>>,
     left_out: &'a [String],
     hazards_in_brief: bool,
+    refused_in_brief: bool,
     job: &'a print::SheetJob,
     /// The other files, where each language has its own.
     #[serde(skip_serializing_if = "Vec::is_empty")]
@@ -370,6 +371,7 @@ impl Told {
             shortened: one.sheet.shortened.iter().map(short).collect(),
             left_out: &one.sheet.left_out,
             hazards_in_brief: one.sheet.hazards_in_brief,
+            refused_in_brief: one.sheet.refused_in_brief,
             job: &one.job,
             more: Vec::new(),
         }
@@ -415,6 +417,9 @@ impl Told {
             }
             if one.sheet.hazards_in_brief {
                 tell(t!(messages, "cli-sheet-hazards-in-brief"));
+            }
+            if one.sheet.refused_in_brief {
+                tell(t!(messages, "cli-sheet-refused-in-brief"));
             }
         }
         let count = |severity| all.iter().filter(|item| item.severity == severity).count();

@@ -1,5 +1,6 @@
 //! A job's words, shaped and measured once for every size that will be tried.
 
+use std::cell::OnceCell;
 use std::rc::Rc;
 
 use super::fit::sign_title;
@@ -7,6 +8,7 @@ use crate::display::Alt;
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::Weight;
 use crate::job::{Direction, SheetJob, SheetKind, Tone};
+use crate::offer::{self, Step};
 use crate::place::{
     ADDRESSEE, EDITION, INDICIA, ISSUER, NOTICE, RETURN_ADDRESS, SHORT_ADDRESS, SLUG, foot, heading, line,
     numbered, scan, title,
@@ -100,7 +102,7 @@ impl Content {
         let mut make = Builder { setter, errors: Vec::new() };
         let direction = job.languages.first().map_or(Direction::Ltr, |block| block.direction);
         let titles = title_paragraphs(&mut make, job);
-        let sections = section_paragraphs(&mut make, job);
+        let sections = section_paragraphs(&mut make, job, None);
         let (scans, feet) = foot_paragraphs(&mut make, job);
         let issuer = make.neutral(&job.jurisdiction, direction, ISSUER, Weight::Bold);
         let address = make.neutral(&job.short_url, direction, SHORT_ADDRESS, Weight::Bold);
@@ -140,18 +142,48 @@ impl Content {
         }
     }
 
-    /// The words of a job's sections alone.
-    pub(crate) fn sections_of(
-        job: &SheetJob,
-        setter: Typesetter<'_>,
-    ) -> Result<Vec<SectionContent>, PrintError> {
-        let mut make = Builder { setter, errors: Vec::new() };
-        let sections = section_paragraphs(&mut make, job);
-        if make.errors.is_empty() { Ok(sections) } else { Err(PrintError { items: make.errors }) }
-    }
-
     pub(crate) fn mirrored(&self) -> bool {
         self.direction == Direction::Rtl
+    }
+}
+
+/// The sections that steps say in brief, shaped when one is first asked for: most sheets need none of them.
+pub(crate) struct Briefs<'a> {
+    job: &'a SheetJob,
+    steps: &'a [Step],
+    setter: Typesetter<'a>,
+    /// For each step its section, once somebody wanted it.
+    made: Vec<OnceCell<Result<Option<SectionContent>, PrintError>>>,
+}
+
+impl<'a> Briefs<'a> {
+    pub(crate) fn new(job: &'a SheetJob, steps: &'a [Step], setter: Typesetter<'a>) -> Self {
+        Self { job, steps, setter, made: steps.iter().map(|_| OnceCell::new()).collect() }
+    }
+
+    /// The section that a step says in brief; nothing when it says none, or in characters that no font has.
+    pub(crate) fn section(&self, step: usize) -> Option<&SectionContent> {
+        let cell = self.made.get(step)?;
+        cell.get_or_init(|| self.make(step)).as_ref().ok()?.as_ref()
+    }
+
+    fn make(&self, step: usize) -> Result<Option<SectionContent>, PrintError> {
+        let Some(Step::Brief { section, .. }) = self.steps.get(step) else { return Ok(None) };
+        let step = self.steps.get(step).map(std::slice::from_ref).unwrap_or_default();
+        let brief = offer::in_brief(self.job, step);
+        let mut make = Builder { setter: self.setter, errors: Vec::new() };
+        let mut sections = section_paragraphs(&mut make, &brief, Some(*section));
+        if make.errors.is_empty() { Ok(sections.pop()) } else { Err(PrintError { items: make.errors }) }
+    }
+
+    /// What was wrong with any section asked for.
+    pub(crate) fn whole(&self) -> Result<(), PrintError> {
+        for made in &self.made {
+            if let Some(Err(error)) = made.get() {
+                return Err(error.clone());
+            }
+        }
+        Ok(())
     }
 }
 
@@ -176,10 +208,12 @@ fn title_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<Paragraph> {
     titles
 }
 
-fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob) -> Vec<SectionContent> {
+/// The words of a job's sections, or of one alone.
+fn section_paragraphs(make: &mut Builder<'_>, job: &SheetJob, only: Option<usize>) -> Vec<SectionContent> {
     let Some(first) = job.languages.first() else { return Vec::new() };
     let mut sections = Vec::new();
-    for (s, leading) in first.sections.iter().enumerate() {
+    for (s, leading) in first.sections.iter().enumerate().filter(|(s, _)| only.is_none_or(|only| only == *s))
+    {
         let mut headings = Vec::new();
         let mut alts: Vec<Option<Alt>> = leading.lines.iter().map(|_| None).collect();
         let mut lines: Vec<Vec<Paragraph>> = leading.lines.iter().map(|_| Vec::new()).collect();

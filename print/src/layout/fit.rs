@@ -46,12 +46,12 @@ pub(super) fn sign_title(distance: Mm) -> Pt {
 /// number may be taken for ease and the second at all.
 ///
 /// The comfortable size is tried first, then one halfway to the floor, and then the floor itself. Where not even that
-/// fits all steps are taken, and laying the sheet out says what to shorten.
+/// fits there is no answer: all steps are taken then, and laying the sheet out says what to shorten.
 pub(super) fn fewest(
     distance: Mm,
     (for_ease, all): (usize, usize),
     fits: impl Fn(usize, Pt) -> bool,
-) -> usize {
+) -> Option<usize> {
     let (floor, comfortable) = (floor_for(distance), comfortable_for(distance));
     let tries =
         [(comfortable, for_ease), ((comfortable + floor) / 2.0, for_ease), (floor, for_ease), (floor, all)];
@@ -65,9 +65,9 @@ pub(super) fn fewest(
             let middle = low.midpoint(high);
             if fits(middle, size) { high = middle } else { low = middle + 1 }
         }
-        return high;
+        return Some(high);
     }
-    all
+    None
 }
 
 /// Sizes are tried in quarters of a point.

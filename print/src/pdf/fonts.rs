@@ -90,9 +90,10 @@ fn runs(list: &DisplayList) -> impl Iterator<Item = &Run> {
 }
 
 /// The space that stands at a line's end in a file whose text is read aloud: its face and glyph. Nothing where no space
-/// follows, or where the line states its characters itself.
+/// follows. A line that states its characters states the space too; who goes by its glyphs all the same, as poppler's
+/// structure text does, finds it there.
 pub(super) fn closing_space(line: &TextLine, fonts: &FontSet) -> Option<(usize, Glyph)> {
-    let run = line.runs.last().filter(|_| line.gap == " " && !states_its_text(line, true))?;
+    let run = line.runs.last().filter(|_| line.gap == " ")?;
     let face = fonts.get(run.face)?;
     let id = face.glyph(' ')?;
     #[expect(clippy::cast_possible_truncation, reason = "advances are stated in whole units")]

@@ -2,11 +2,13 @@
 
 use pdf_writer::types::{ActionType, AnnotationFlags, AnnotationType, ListNumbering, StructRole, TabOrder};
 use pdf_writer::{Filter, Finish, Name, Pdf, Ref, Str, TextStr};
+use unicode_bidi::BidiClass;
 
 use super::content::{self, Dress};
-use super::structure::{Bookmark, Child, Element, Structure, build};
+use super::packed::{Packed, Start};
+use super::structure::{Bookmark, Child, Element, Mark, Structure, build};
 use super::{Objects, Origin, Packer, file_id, fonts, metadata, srgb, write_info};
-use crate::display::DisplayList;
+use crate::display::{DisplayList, Item, TextLine};
 use crate::font::FontSet;
 use crate::job::{Direction, SheetJob};
 use crate::unit::Pt;
@@ -33,7 +35,6 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     let id = file_id(job, &streams, &embedded, &profile);
     let mut pdf = Pdf::new();
     pdf.set_version(1, 7);
-    pdf.set_file_id((id.to_vec(), id.to_vec()));
 
     let pages: Vec<Ref> = streams.iter().map(|_| objects.next()).collect();
     let links: Vec<Ref> = structure.links.iter().map(|_| objects.next()).collect();
@@ -69,8 +70,9 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     stream.finish();
 
     write_links(&mut pdf, &structure, job, &places);
-    write_structure(&mut pdf, &structure, &mut objects, struct_root, &places);
-    let outline = write_outline(&mut pdf, &structure.bookmarks, &mut objects, &places);
+    let mut packed = Packed::default();
+    write_structure(&mut packed, &structure, &mut objects, struct_root, &places);
+    let outline = write_outline(&mut packed, &structure.bookmarks, &mut objects, &places);
 
     let packet = metadata::xmp(job, &id, metadata::Kind::Accessible);
     pdf.metadata(xmp, packet.as_bytes()).finish();
@@ -88,8 +90,11 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
     preferences.display_doc_title(true);
     if let Some(block) = job.languages.first() {
         // Only where nothing else is on the sheet: PDFium takes it for every line's direction, and hands out the words of
-        // other languages in reverse.
-        if job.languages.iter().all(|block| block.direction == Direction::Rtl) {
+        // other languages in reverse. It does so with the address to type as well, piece by piece, and finds the
+        // direction of most lines without being told; so only where it would not.
+        if job.languages.iter().all(|block| block.direction == Direction::Rtl)
+            && needs_telling(list, &structure)
+        {
             preferences.direction(pdf_writer::types::Direction::R2L);
         }
         preferences.finish();
@@ -98,7 +103,31 @@ pub(crate) fn write(list: &DisplayList, fonts: &FontSet, job: &SheetJob) -> Vec<
         preferences.finish();
     }
     root.finish();
-    pdf.finish()
+    packed.finish(pdf, &Start { root: catalog, info, id }, &mut objects, &mut packer)
+}
+
+/// Whether a line on the sheet has right-to-left words and as many of the other direction, such as a place's name before a
+/// street and a town: readers that guess take it for one from left to right.
+fn needs_telling(list: &DisplayList, structure: &Structure) -> bool {
+    let misleads = |line: &TextLine| {
+        let words = |rtl: bool| {
+            let own = |c: char| c.is_alphabetic() && is_rtl(c) == rtl;
+            line.text.split_whitespace().filter(|word| word.contains(own)).count()
+        };
+        let own = words(true);
+        own > 0 && words(false) >= own
+    };
+    list.pages.iter().zip(&structure.marks).any(|(page, marks)| {
+        page.items.iter().zip(marks).any(|(item, mark)| match item {
+            Item::Text(line) => *mark != Mark::Skip && misleads(line),
+            Item::Fill(_) | Item::Rule(_) | Item::Technical(_) => false,
+        })
+    })
+}
+
+/// Whether a letter is written from right to left.
+fn is_rtl(c: char) -> bool {
+    matches!(unicode_bidi::bidi_class(c), BidiClass::R | BidiClass::AL)
 }
 
 /// A count as the file states it. There are never more than a few hundred of anything.
@@ -143,7 +172,7 @@ fn write_links(pdf: &mut Pdf, structure: &Structure, job: &SheetJob, places: &Pl
 
 /// The tree, with its way back from content and links to their elements.
 fn write_structure(
-    pdf: &mut Pdf,
+    packed: &mut Packed,
     structure: &Structure,
     objects: &mut Objects,
     root: Ref,
@@ -154,25 +183,29 @@ fn write_structure(
         links: vec![None; places.links.len()],
     };
     let document = objects.next();
-    write_element(pdf, &structure.root, (document, root), objects, places, &mut owners);
+    write_element(packed, &structure.root, (document, root), objects, places, &mut owners);
     let mut parents = Vec::new();
     for (page, mut content) in owners.content.into_iter().enumerate() {
         content.sort_unstable_by_key(|(number, _)| *number);
         let array = objects.next();
-        pdf.indirect(array).array().items(content.into_iter().map(|(_, owner)| owner));
+        packed.write(array, |out| {
+            out.indirect(array).array().items(content.into_iter().map(|(_, owner)| owner));
+        });
         parents.push((number(page), array));
     }
     for (at, owner) in owners.links.into_iter().enumerate() {
         parents.push((number(places.pages.len() + at), owner.unwrap_or(document)));
     }
-    let mut out = pdf.indirect(root).start::<pdf_writer::writers::StructTreeRoot<'_>>();
-    out.child(document);
-    out.parent_tree_next_key(number(parents.len()));
-    let mut tree = out.parent_tree();
-    let mut numbers = tree.nums();
-    for (key, owner) in parents {
-        numbers.insert(key, owner);
-    }
+    packed.write(root, |out| {
+        let mut out = out.indirect(root).start::<pdf_writer::writers::StructTreeRoot<'_>>();
+        out.child(document);
+        out.parent_tree_next_key(number(parents.len()));
+        let mut tree = out.parent_tree();
+        let mut numbers = tree.nums();
+        for (key, owner) in parents {
+            numbers.insert(key, owner);
+        }
+    });
 }
 
 /// The element of each content and of each link.
@@ -182,7 +215,7 @@ struct Owners {
 }
 
 fn write_element(
-    pdf: &mut Pdf,
+    packed: &mut Packed,
     element: &Element,
     (own, parent): (Ref, Ref),
     objects: &mut Objects,
@@ -194,65 +227,67 @@ fn write_element(
         .iter()
         .map(|child| matches!(child, Child::Element(_)).then(|| objects.next()))
         .collect();
-    let mut out = pdf.struct_element(own);
-    out.kind(element.role).parent(parent);
-    if let Some(lang) = &element.lang {
-        out.lang(TextStr(lang));
-    }
-    if let Some(alt) = &element.alt {
-        out.alt(TextStr(alt));
-    }
-    if let Some(text) = &element.actual {
-        out.actual_text(TextStr(text));
-    }
-    // All content of an element is on one page, so that its numbers say all.
-    let own_page = element.children.iter().find_map(|child| match child {
-        Child::Content(page, _) => Some(*page),
-        Child::Element(_) | Child::Link(_) => None,
-    });
-    if let Some(page) = own_page {
-        out.page(places.page(page));
-    }
-    if let Some((page, frame)) = element.frame {
-        out.attributes().push().layout().bbox(places.origin(page).rect(frame));
-    }
-    if element.role == StructRole::L {
-        out.attributes().push().list().list_numbering(ListNumbering::None);
-    }
-    let mut children = out.children();
-    for (child, kid) in element.children.iter().zip(&kids) {
-        match (child, kid) {
-            (Child::Element(_), Some(kid)) => {
-                children.struct_element(*kid);
-            }
-            (Child::Content(page, mcid), _) => {
-                children.marked_content_id(*mcid);
-                if let Some(of_page) = owners.content.get_mut(*page) {
-                    of_page.push((*mcid, own));
-                }
-            }
-            (Child::Link(at), _) => {
-                let Some(&annotation) = places.links.get(*at) else { continue };
-                children.object_ref().object(annotation);
-                if let Some(owner) = owners.links.get_mut(*at) {
-                    *owner = Some(own);
-                }
-            }
-            (Child::Element(_), None) => {}
+    packed.write(own, |out| {
+        let mut out = out.struct_element(own);
+        out.kind(element.role).parent(parent);
+        if let Some(lang) = &element.lang {
+            out.lang(TextStr(lang));
         }
-    }
-    children.finish();
-    out.finish();
+        if let Some(alt) = &element.alt {
+            out.alt(TextStr(alt));
+        }
+        if let Some(text) = &element.actual {
+            out.actual_text(TextStr(text));
+        }
+        // All content of an element is on one page, so that its numbers say all.
+        let own_page = element.children.iter().find_map(|child| match child {
+            Child::Content(page, _) => Some(*page),
+            Child::Element(_) | Child::Link(_) => None,
+        });
+        if let Some(page) = own_page {
+            out.page(places.page(page));
+        }
+        if let Some((page, frame)) = element.frame {
+            out.attributes().push().layout().bbox(places.origin(page).rect(frame));
+        }
+        if element.role == StructRole::L {
+            out.attributes().push().list().list_numbering(ListNumbering::None);
+        }
+        let mut children = out.children();
+        for (child, kid) in element.children.iter().zip(&kids) {
+            match (child, kid) {
+                (Child::Element(_), Some(kid)) => {
+                    children.struct_element(*kid);
+                }
+                (Child::Content(page, mcid), _) => {
+                    children.marked_content_id(*mcid);
+                    if let Some(of_page) = owners.content.get_mut(*page) {
+                        of_page.push((*mcid, own));
+                    }
+                }
+                (Child::Link(at), _) => {
+                    let Some(&annotation) = places.links.get(*at) else { continue };
+                    children.object_ref().object(annotation);
+                    if let Some(owner) = owners.links.get_mut(*at) {
+                        *owner = Some(own);
+                    }
+                }
+                (Child::Element(_), None) => {}
+            }
+        }
+        children.finish();
+        out.finish();
+    });
     for (child, kid) in element.children.iter().zip(kids) {
         if let (Child::Element(child), Some(kid)) = (child, kid) {
-            write_element(pdf, child, (kid, own), objects, places, owners);
+            write_element(packed, child, (kid, own), objects, places, owners);
         }
     }
 }
 
 /// The table of contents; nothing for a sheet without titles.
 fn write_outline(
-    pdf: &mut Pdf,
+    packed: &mut Packed,
     bookmarks: &[Bookmark],
     objects: &mut Objects,
     places: &Places<'_>,
@@ -261,14 +296,16 @@ fn write_outline(
         return None;
     }
     let root = objects.next();
-    let (first, last) = write_bookmarks(pdf, bookmarks, root, objects, places)?;
-    pdf.outline(root).first(first).last(last).count(number(bookmarks.len()));
+    let (first, last) = write_bookmarks(packed, bookmarks, root, objects, places)?;
+    packed.write(root, |out| {
+        out.outline(root).first(first).last(last).count(number(bookmarks.len()));
+    });
     Some(root)
 }
 
 /// Writes neighbours and what is below them; gives the first and the last.
 fn write_bookmarks(
-    pdf: &mut Pdf,
+    packed: &mut Packed,
     bookmarks: &[Bookmark],
     parent: Ref,
     objects: &mut Objects,
@@ -276,21 +313,23 @@ fn write_bookmarks(
 ) -> Option<(Ref, Ref)> {
     let refs: Vec<Ref> = bookmarks.iter().map(|_| objects.next()).collect();
     for (at, (bookmark, &own)) in bookmarks.iter().zip(&refs).enumerate() {
-        let below = write_bookmarks(pdf, &bookmark.below, own, objects, places);
-        let mut out = pdf.outline_item(own);
-        out.title(TextStr(bookmark.title.trim())).parent(parent);
-        if let Some(&before) = at.checked_sub(1).and_then(|at| refs.get(at)) {
-            out.prev(before);
-        }
-        if let Some(&after) = refs.get(at + 1) {
-            out.next(after);
-        }
-        if let Some((first, last)) = below {
-            // Closed: a minus.
-            out.first(first).last(last).count(-number(bookmark.below.len()));
-        }
-        let origin = places.origin(bookmark.page);
-        out.dest().page(places.page(bookmark.page)).xyz(0.0, origin.y(bookmark.top), None);
+        let below = write_bookmarks(packed, &bookmark.below, own, objects, places);
+        packed.write(own, |out| {
+            let mut out = out.outline_item(own);
+            out.title(TextStr(bookmark.title.trim())).parent(parent);
+            if let Some(&before) = at.checked_sub(1).and_then(|at| refs.get(at)) {
+                out.prev(before);
+            }
+            if let Some(&after) = refs.get(at + 1) {
+                out.next(after);
+            }
+            if let Some((first, last)) = below {
+                // Closed: a minus.
+                out.first(first).last(last).count(-number(bookmark.below.len()));
+            }
+            let origin = places.origin(bookmark.page);
+            out.dest().page(places.page(bookmark.page)).xyz(0.0, origin.y(bookmark.top), None);
+        });
     }
     Some((*refs.first()?, *refs.last()?))
 }
