@@ -528,3 +528,28 @@ proptest! {
         );
     }
 }
+
+#[test]
+#[ignore = "soak"]
+fn soak() {
+    let which = std::env::var("SOAK").unwrap_or_default();
+    let only = std::env::var("SEED").ok().and_then(|s| s.parse::<u64>().ok());
+    let start: u64 = std::env::var("START").ok().and_then(|s| s.parse().ok()).unwrap_or(1);
+    let secs: u64 = std::env::var("SECS").ok().and_then(|s| s.parse().ok()).unwrap_or(60);
+    let run: fn(u64) = match which.as_str() {
+        "exactly" => exactly_once,
+        "untrue" => untrue_exactly,
+        _ => every_case_is_agreed_or_differs,
+    };
+    if let Some(seed) = only { return run(seed); }
+    let begin = std::time::Instant::now();
+    let mut n = 0_u64;
+    let mut bad = 0;
+    while begin.elapsed().as_secs() < secs {
+        let seed = start.wrapping_add(n).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+        n += 1;
+        if std::panic::catch_unwind(|| run(seed)).is_err() { bad += 1; println!("BAD {seed}"); }
+        if bad > 20 { break; }
+    }
+    println!("{which}: {n} seeds, {bad} bad");
+}
