@@ -69,7 +69,12 @@ pub(crate) fn run(place: &Place, options: &FuzzOptions) -> Outcome<()> {
     for needed in [&found, &failed] {
         fs::create_dir_all(needed).map_err(|error| Problem::file("create", needed, &error))?;
     }
-    crate::say::step(&format!("fuzzing {} for {} s; inputs are kept in {}", options.entry, options.seconds, folder.display()));
+    crate::say::step(&format!(
+        "fuzzing {} for {} s; inputs are kept in {}",
+        options.entry,
+        options.seconds,
+        folder.display()
+    ));
     let (bytes, seconds) = LONGEST;
     let mut fuzz = std::process::Command::new(target.join(&host).join("release").join("lidleaf-fuzz"));
     // Its own seeds are written when it starts, and so is its dictionary: it reads both after that.

@@ -7,7 +7,9 @@
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
-use guide_data::{Catalog, FACTS, FactKind, PrintedSheet, Printing, Program, SummaryWanted, check, summarise};
+use guide_data::{
+    Catalog, FACTS, FactKind, PrintedSheet, Printing, Program, SummaryWanted, check, summarise,
+};
 use serde_json::Value;
 
 use crate::demo::demo;
@@ -29,7 +31,7 @@ pub fn small_catalog() -> &'static Catalog {
             let open = item.open.len();
             parts || open >= 3 || item.facts.contains_key("hazard")
         };
-        Catalog { items: all.items.iter().filter(wanted).step_by(9).take(14).cloned().collect() }
+        Catalog { items: all.items.iter().filter(wanted).step_by(13).take(8).cloned().collect() }
     })
 }
 
@@ -38,17 +40,18 @@ pub(super) fn small_program() -> Program {
     let catalog = small_catalog();
     let mut program = demo().clone();
     let count = program.rules.len();
-    program.rules = program.rules.into_iter().step_by((count / 24).max(1)).collect();
+    program.rules = program.rules.into_iter().step_by((count / 16).max(1)).collect();
     program.sites.truncate(2);
     program.languages.truncate(1);
     program.items.truncate(2);
     program.item_names.retain(|id, _| catalog.item(id).is_some());
     let mut tree = serde_json::from_str(&program.to_json()).unwrap_or_default();
     keep_source(&mut tree);
-    let mut program = Program::from_json(&tree.to_string()).map_err(|p| format!("{p:?}")).or_fail("cutting the demo");
+    let mut program =
+        Program::from_json(&tree.to_string()).map_err(|p| format!("{p:?}")).or_fail("cutting the demo");
     // A lid that is out there, with a line for each kind of thing.
     let guide = check(&program, catalog).guide;
-    let wanted = SummaryWanted { yes: 2, no: 2, elsewhere: 2, ..SummaryWanted::default() };
+    let wanted = SummaryWanted { yes: 1, no: 1, elsewhere: 1, ..SummaryWanted::default() };
     let summary = summarise(&guide, &wanted);
     let printing = Printing { guide: &guide, wanted: &wanted, summary: &summary, hazard_places: true };
     let day = program.edition.from;
@@ -94,9 +97,33 @@ pub(super) fn vocabulary() -> &'static Vec<String> {
         words.extend(small_catalog().items.iter().map(|i| i.id.clone()));
         collect(base(), &mut words);
         let odd = [
-            "", " ", "2 in", "3 in", "51 mm", "50.8 mm", "0 in", "-1 in", "1 gal", "9999999 km", "1 lb", "2",
-            "0.0001 in", "2026-02-29", "2026-01-01", "2027-12-31", "12-31", "02-29", "01-01", "99-99",
-            "262142-12-31", "-262142-01-01", "#000000", "#12", "24/7", "Mo-Fr 09:00-17:00", "\u{202e}",
+            "",
+            " ",
+            "2 in",
+            "3 in",
+            "51 mm",
+            "50.8 mm",
+            "0 in",
+            "-1 in",
+            "1 gal",
+            "9999999 km",
+            "1 lb",
+            "2",
+            "0.0001 in",
+            "2026-02-29",
+            "2026-01-01",
+            "2027-12-31",
+            "12-31",
+            "02-29",
+            "01-01",
+            "99-99",
+            "262142-12-31",
+            "-262142-01-01",
+            "#000000",
+            "#12",
+            "24/7",
+            "Mo-Fr 09:00-17:00",
+            "\u{202e}",
         ];
         words.extend(odd.map(str::to_owned));
         words.sort();

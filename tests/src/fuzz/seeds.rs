@@ -18,7 +18,9 @@ pub fn seeds(entry: &str) -> Vec<Vec<u8>> {
             vec![small_program().to_json().into_bytes(), smaller.to_json().into_bytes()]
         }
         "rule" => demo().rules.iter().filter_map(|rule| serde_json::to_vec(rule).ok()).collect(),
-        "search" => texts(&["milk jug", "newspapr", "زجاجة", "塑料水瓶", "Стекло", "뽁뽁이", "bombillla vieja"]),
+        "search" => {
+            texts(&["milk jug", "newspapr", "زجاجة", "塑料水瓶", "Стекло", "뽁뽁이", "bombillla vieja"])
+        }
         "catalog" => small_catalog()
             .items
             .iter()
