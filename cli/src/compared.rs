@@ -329,6 +329,16 @@ fn fact_is(words: Words<'_>, is: &FactIs) -> String {
     t!(m, "fact-value", fact = name, value = value)
 }
 
+/// A fact with a value it has, in a case that shows something: a span of days by its first and last day.
+#[must_use]
+pub fn fact_value(words: Words<'_>, fact: &str, label: &ValueLabel) -> String {
+    if fact != "day" {
+        return words.fact_value(fact, label);
+    }
+    let name = words.say(&format!("fact-{fact}"));
+    t!(words.messages, "fact-value", fact = name, value = span(words, label))
+}
+
 /// A span of days by its first and last day.
 fn span(words: Words<'_>, value: &ValueLabel) -> String {
     let m = words.messages;
