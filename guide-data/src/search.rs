@@ -640,7 +640,7 @@ fn slips(a: &[char], a_signs: u64, b: &[char], b_signs: u64) -> Option<u32> {
     for (i, &x) in a.iter().enumerate() {
         let (from, to) = ((i + 1).saturating_sub(most), (i + 1 + most).min(b.len()));
         let mut least = 9_999;
-        let mut set = |row: &mut [u32], at: usize, cost: u32| {
+        let set = |row: &mut [u32], at: usize, cost: u32| {
             if let Some(cell) = row.get_mut(at) {
                 *cell = cost;
             }

@@ -104,7 +104,7 @@ pub fn editions(bytes: &[u8]) {
     let (Some(before), Some(after)) = (before, after) else { return };
     let catalog = small_catalog();
     // Trying edits out takes many times as long as all the rest.
-    let checked = if bytes.len() % 16 == 0 { check(&after, catalog) } else { find(&after, catalog) };
+    let checked = if bytes.len().is_multiple_of(16) { check(&after, catalog) } else { find(&after, catalog) };
     converse(&checked.guide);
     // What may be mended is mended without a word, or refused with a reason.
     for fix in checked.findings.iter().flat_map(|f| &f.fixes).take(3) {
@@ -119,10 +119,8 @@ pub fn editions(bytes: &[u8]) {
         assert!(!sent || outcome.acknowledged, "nobody accepted that a hazard stays at home: {outcome:?}");
     }
     let bytes = checked.guide.to_bytes();
-    match Guide::from_bytes(&bytes) {
-        Ok(read) => assert_eq!(read.to_bytes(), bytes, "a guide is read as it was written"),
-        Err(problem) => assert!(false, "a guide that was written is not read: {problem:?}"),
-    }
+    let read = Guide::from_bytes(&bytes).map(|read| read.to_bytes());
+    assert!(read.is_ok_and(|again| again == bytes), "a guide is read as it was written");
     for at in 0..checked.guide.items.len().min(5) {
         drop(checked.guide.advice(at, &Known::default()));
     }

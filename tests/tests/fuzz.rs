@@ -132,7 +132,8 @@ proptest! {
         which in any::<prop::sample::Index>(),
     ) {
         for &(name, run) in fuzz::ENTRIES.iter().filter(|(name, _)| ["hours", "guide", "words", "messages"].contains(name)) {
-            run(&damaged(which.get(seeds_of(name)), &changes, end));
+            let seed: &Vec<u8> = which.get(seeds_of(name));
+            run(&damaged(seed, &changes, end));
         }
     }
 }
