@@ -97,14 +97,19 @@ proptest! {
     }
 
     #[test]
-    fn editions(any in prop::collection::vec(any::<u8>(), 0..200)) {
-        fuzz::editions(&any);
-    }
-
-    #[test]
     fn places(any in "\\PC{0,100}", bytes in prop::collection::vec(any::<u8>(), 0..100)) {
         fuzz::place(any.as_bytes());
         fuzz::place(&bytes);
+    }
+}
+
+proptest! {
+    // Each works two programs out several times over.
+    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn editions(any in prop::collection::vec(any::<u8>(), 0..200)) {
+        fuzz::editions(&any);
     }
 }
 
