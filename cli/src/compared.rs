@@ -66,6 +66,9 @@ impl Text {
     }
 }
 
+/// How many items are named of those whose reason was rewritten; the rest are counted.
+const MOST_NAMED: usize = 3;
+
 /// The words of the two programs compared, in one language: what was dropped has its name in the older
 /// program alone.
 #[derive(Clone, Copy)]
@@ -146,10 +149,13 @@ impl Pair<'_> {
                 }
             });
         }
-        if has(Aspect::Reason)
-            && let Some(reason) = self.new.reason(after)
-        {
-            lines.push(t!(m, "compare-reason", reason = reason));
+        if has(Aspect::Reason) {
+            lines.push(match self.new.reason(after) {
+                Some(reason) => t!(m, "compare-reason", reason = reason),
+                None => t!(m, "compare-reason-gone"),
+            });
+            let was = self.old.reason(before);
+            lines.extend(was.map(|words| t!(m, "notice-words-before", words = words)));
         }
         if has(Aspect::Temporary) {
             lines.push(match after.temporary {
@@ -179,9 +185,18 @@ impl Pair<'_> {
     #[must_use]
     pub fn reworded(&self, comparison: &Comparison) -> Vec<Told> {
         let m = self.messages();
-        let told = |text: &Reworded| Told {
-            head: t!(m, "notice-words-now", words = text.after.as_str()),
-            lines: vec![t!(m, "notice-words-before", words = text.before.as_str())],
+        let told = |text: &Reworded| {
+            let mut lines = vec![t!(m, "notice-words-before", words = text.before.as_str())];
+            let mut named: Vec<String> =
+                text.items.iter().take(MOST_NAMED).map(|id| self.new.item(id)).collect();
+            let more = text.items.len() - named.len();
+            if more > 0 {
+                named.push(t!(m, "notice-more", count = more));
+            }
+            if !named.is_empty() {
+                lines.push(t!(m, "notice-words-of", items = m.list_and(&named)));
+            }
+            Told { head: t!(m, "notice-words-now", words = text.after.as_str()), lines }
         };
         comparison.reworded.iter().map(told).collect()
     }
@@ -312,6 +327,16 @@ fn fact_is(words: Words<'_>, is: &FactIs) -> String {
     };
     let name = words.say(&format!("fact-{}", is.fact));
     t!(m, "fact-value", fact = name, value = value)
+}
+
+/// A fact with a value it has, in a case that shows something: a span of days by its first and last day.
+#[must_use]
+pub fn fact_value(words: Words<'_>, fact: &str, label: &ValueLabel) -> String {
+    if fact != "day" {
+        return words.fact_value(fact, label);
+    }
+    let name = words.say(&format!("fact-{fact}"));
+    t!(words.messages, "fact-value", fact = name, value = span(words, label))
 }
 
 /// A span of days by its first and last day.

@@ -230,6 +230,28 @@ fn a_fee_or_a_step_that_is_rewritten_is_told_and_a_mended_translation_is_not() {
     }
 }
 
+/// A rule's own words are the reason an answer gives: rewriting them is told apart from answers that
+/// change, with what they explain.
+#[test]
+fn a_rewritten_reason_is_told_with_what_it_explains() {
+    let bench = Bench::new();
+    let demo = bench.at("demo.json");
+    let written = "What is left inside can hurt the crew.";
+    let after = bench.changed("after.json", |program| {
+        let rules = program["rules"].as_array_mut().unwrap();
+        let rule = rules.iter_mut().find(|rule| rule["id"] == "hazard-residue").unwrap();
+        rule["texts"]["residents"]["en"] = json!(written);
+    });
+    let told = lidleaf(["compare", &demo, &after, "--json"]).expect(Exit::Done).json();
+    assert_eq!(told["changes"], json!([]));
+    assert_eq!(told["reworded"][0]["key"], "rule.hazard-residue");
+    let items = told["reworded"][0]["items"].as_array().unwrap();
+    assert!(items.len() > 3, "{items:?}");
+    let human = lidleaf(["compare", &demo, &after]).expect(Exit::Done).out;
+    assert!(human.contains(written) && human.contains("The reason given with: "), "{human}");
+    assert!(human.contains(&format!("and {} more.", items.len() - 3)), "{human}");
+}
+
 /// An edition later than the demo: cartons are refused from a day on.
 fn later(bench: &Bench) -> String {
     bench.changed("later.json", |program| {

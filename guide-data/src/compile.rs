@@ -8,7 +8,7 @@
 use std::collections::BTreeMap;
 
 use crate::catalog::{Catalog, Item, Open, Part};
-use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, Ref, TRUE, TooMuch, child, is_node, terminal};
+use crate::diagram::{Diagram, FALSE, IMPOSSIBLE, MOST_WORK, Ref, TRUE, TooMuch, child, is_node, terminal};
 use crate::domain::{Variable, normalised, variables, year_days_of};
 use crate::facts::{FACTS, FactKind, SIDES, fact_index};
 use crate::guide::{Guide, GuideItem, OpenVariable, Outcome, Subject};
@@ -148,6 +148,8 @@ fn context(variables: &[Variable]) -> Known {
 
 /// The rules still in play, with what remains of their conditions, by position.
 type State = Vec<(usize, Ref)>;
+/// What working out one subject may cost of all that a program's may.
+const MOST_WORK_OF_ONE: u64 = MOST_WORK / 20;
 /// Stands for the condition under which a case is possible at all.
 const POSSIBLE: usize = usize::MAX;
 
@@ -274,6 +276,10 @@ impl Work<'_> {
 
     /// Builds the decision diagram of a subject.
     fn subject(&mut self, program: &Program, item: &Item, known: &Known) -> Result<Ref, TooMuch> {
+        if self.conditions.make_room() {
+            self.context_possible = None;
+        }
+        self.conditions.limit = MOST_WORK.min(self.conditions.spent + MOST_WORK_OF_ONE);
         let mut state = State::new();
         let possible = self.possible(program, known)?;
         if possible == FALSE {
@@ -327,33 +333,37 @@ impl Work<'_> {
                 let (smallest, largest) = known.ranges.get(&at).copied().unwrap_or((i64::MIN, i64::MAX));
                 if upper { high.min(largest) } else { low.max(smallest) }
             };
-            let sides = |at: usize| -> Vec<usize> {
+            let open = |at: usize| known.facts.get(at) == Some(&Knowledge::Open);
+            // The largest a value of the longer side stands for, and the smallest one of the shorter.
+            let ends = |at: usize, upper: bool| -> Vec<i64> {
                 match known.facts.get(at) {
-                    Some(Knowledge::Is(value)) => vec![*value],
-                    Some(Knowledge::Open) => (0..self.variables.get(at).map_or(0, Variable::size)).collect(),
+                    Some(Knowledge::Is(value)) => vec![bound(at, *value, upper)],
+                    Some(Knowledge::Open) => (0..self.variables.get(at).map_or(0, Variable::size))
+                        .map(|v| bound(at, v, upper))
+                        .collect(),
                     _ => Vec::new(),
                 }
             };
-            let (long_values, short_values) = (sides(longer), sides(shorter));
-            let open = |at: usize| known.facts.get(at) == Some(&Knowledge::Open);
-            if !open(longer) && !open(shorter) {
+            let (long_ends, short_ends) = (ends(longer, true), ends(shorter, false));
+            if long_ends.is_empty() || short_ends.is_empty() || (!open(longer) && !open(shorter)) {
                 continue;
             }
-            let mut clashes = Vec::new();
-            for &l in &long_values {
-                for &s in &short_values {
-                    if bound(longer, l, true) < bound(shorter, s, false) {
-                        clashes.push((l, s));
-                    }
+            self.conditions.spend(long_ends.len() * short_ends.len())?;
+            let fits = |l: usize, s: usize| {
+                long_ends.get(l).zip(short_ends.get(s)).is_none_or(|(long, short)| long >= short)
+            };
+            let ordered = if !open(longer) {
+                self.only(shorter, &|s| fits(0, s))?
+            } else if !open(shorter) {
+                self.only(longer, &|l| fits(l, 0))?
+            } else {
+                let mut rows = Vec::with_capacity(long_ends.len());
+                for l in 0..long_ends.len() {
+                    rows.push(self.only(shorter, &|s| fits(l, s))?);
                 }
-            }
-            let (long_open, short_open) = (open(longer), open(shorter));
-            for (l, s) in clashes {
-                let not_long = if long_open { self.only(longer, &|v| v != l)? } else { FALSE };
-                let not_short = if short_open { self.only(shorter, &|v| v != s)? } else { FALSE };
-                let either = self.conditions.or(not_long, not_short)?;
-                sum = self.conditions.and(sum, either)?;
-            }
+                self.conditions.make(u16::try_from(longer).map_err(|_| TooMuch)?, rows)?
+            };
+            sum = self.conditions.and(sum, ordered)?;
         }
         Ok(sum)
     }
@@ -380,15 +390,14 @@ impl Work<'_> {
             && days.size() > 1
             && years.size() > 1
         {
+            self.conditions.spend(days.size() * years.size())?;
+            let mut rows = Vec::with_capacity(days.size());
             for interval in 0..days.size() {
                 let met = year_days_of(days, interval, years);
-                if met.len() < years.size() {
-                    let other = self.only(day, &|v| v != interval)?;
-                    let fits = self.only(year, &|v| met.binary_search(&v).is_ok())?;
-                    let either = self.conditions.or(other, fits)?;
-                    sum = self.conditions.and(sum, either)?;
-                }
+                rows.push(self.only(year, &|v| met.binary_search(&v).is_ok())?);
             }
+            let falls = self.conditions.make(u16::try_from(day).map_err(|_| TooMuch)?, rows)?;
+            sum = self.conditions.and(sum, falls)?;
         }
         Ok(sum)
     }
@@ -433,6 +442,7 @@ impl Work<'_> {
         let size = self.variables.get(at).map_or(0, Variable::size);
         let own = known.open.get(&at);
         let allowed = own.or_else(|| self.context.open.get(&at)).map(|(weights, _)| weights.clone());
+        self.conditions.spend(size * (1 + state.len()))?;
         let mut children = Vec::with_capacity(size);
         for value in 0..size {
             let occurs = allowed.as_ref().is_none_or(|w| w.iter().any(|(v, _)| usize::from(*v) == value));

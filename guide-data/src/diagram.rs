@@ -49,17 +49,60 @@ pub(crate) const MOST_NODES: usize = 400_000;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct TooMuch;
 
+/// The most children that the nodes of one diagram may have together: a measure with thousands of
+/// thresholds makes wide nodes, and of those far fewer are too many.
+const MOST_CHILDREN: usize = 16_000_000;
+
+/// What working one diagram out may cost, in children looked at, where nobody sets another limit.
+pub(crate) const MOST_WORK: u64 = 400_000_000;
+
 /// A store of shared nodes.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone)]
 pub(crate) struct Diagram {
     pub(crate) nodes: Vec<Node>,
     unique: BTreeMap<Node, Ref>,
     applied: BTreeMap<(bool, Ref, Ref), Ref>,
+    negated: BTreeMap<Ref, Ref>,
+    /// How many children the nodes have together.
+    children: usize,
+    /// What has been spent, in children looked at, and how far that may go.
+    pub(crate) spent: u64,
+    pub(crate) limit: u64,
+}
+
+impl Default for Diagram {
+    fn default() -> Self {
+        Self {
+            nodes: Vec::new(),
+            unique: BTreeMap::new(),
+            applied: BTreeMap::new(),
+            negated: BTreeMap::new(),
+            children: 0,
+            spent: 0,
+            limit: MOST_WORK,
+        }
+    }
 }
 
 impl Diagram {
     pub(crate) fn node(&self, at: Ref) -> Option<&Node> {
         if is_node(at) { self.nodes.get(at as usize) } else { None }
+    }
+
+    /// Counts work that is about to be done.
+    pub(crate) fn spend(&mut self, work: usize) -> Result<(), TooMuch> {
+        self.spent = self.spent.saturating_add(u64::try_from(work).unwrap_or(u64::MAX));
+        if self.spent > self.limit { Err(TooMuch) } else { Ok(()) }
+    }
+
+    /// Forgets every node when so many are kept that what comes next could lack room. Nothing may refer
+    /// to them any more.
+    pub(crate) fn make_room(&mut self) -> bool {
+        let full = self.children > MOST_CHILDREN / 4 || self.nodes.len() > MOST_NODES / 4;
+        if full {
+            *self = Self { spent: self.spent, limit: self.limit, ..Self::default() };
+        }
+        full
     }
 
     /// A node, or the child when all possible children are the same one.
@@ -73,9 +116,10 @@ impl Diagram {
         if let Some(&known) = self.unique.get(&node) {
             return Ok(known);
         }
-        if self.nodes.len() >= MOST_NODES {
+        if self.nodes.len() >= MOST_NODES || self.children + node.children.len() > MOST_CHILDREN {
             return Err(TooMuch);
         }
+        self.children += node.children.len();
         let at = u32::try_from(self.nodes.len()).map_err(|_| TooMuch)?;
         self.nodes.push(node.clone());
         self.unique.insert(node, at);
@@ -112,6 +156,7 @@ impl Diagram {
         };
         let variable = left.variable.min(right.variable);
         let width = if left.variable == variable { left.children.len() } else { right.children.len() };
+        self.spend(width)?;
         let mut children = Vec::with_capacity(width);
         for value in 0..width {
             let l = if left.variable == variable { child(&left, value) } else { a };
@@ -129,12 +174,19 @@ impl Diagram {
             TRUE => Ok(FALSE),
             FALSE => Ok(TRUE),
             _ => {
+                // Nodes are shared: without a memory one would be gone through on every way to it.
+                if let Some(&known) = self.negated.get(&a) {
+                    return Ok(known);
+                }
                 let Some(node) = self.node(a).cloned() else { return Err(TooMuch) };
+                self.spend(node.children.len())?;
                 let mut children = Vec::with_capacity(node.children.len());
                 for &c in &node.children {
                     children.push(self.not(c)?);
                 }
-                self.make(node.variable, children)
+                let made = self.make(node.variable, children)?;
+                self.negated.insert(a, made);
+                Ok(made)
             }
         }
     }

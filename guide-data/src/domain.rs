@@ -109,7 +109,7 @@ impl Variable {
     /// The interval a normalised measure lies in.
     #[must_use]
     pub fn interval_of(&self, value: i64) -> usize {
-        self.cuts.iter().take_while(|c| c.at <= value.saturating_mul(2)).count()
+        self.cuts.partition_point(|c| c.at <= value.saturating_mul(2))
     }
 }
 
@@ -318,25 +318,20 @@ impl ValueSet {
 /// The intervals of a variable that satisfy bounds; bounds that cannot be read do not restrict,
 /// and are a finding elsewhere.
 pub(crate) fn intervals(variable: &Variable, kind: FactKind, bounds: &crate::condition::Bounds) -> ValueSet {
-    let mut set = ValueSet::none(variable.size());
-    // Interval i lies between cut i-1 and cut i.
-    for interval in 0..variable.size() {
-        let low = interval.checked_sub(1).and_then(|i| variable.cuts.get(i)).map_or(i64::MIN, |c| c.at);
-        let high = variable.cuts.get(interval).map_or(i64::MAX, |c| c.at);
-        let inside = Bound::ALL.into_iter().all(|bound| {
-            let Some(Ok(value)) = stated(bounds, bound).map(|words| normalised(kind, words)) else {
-                return true;
-            };
-            let cut = bound.cut(value, "").at;
-            match bound {
-                Bound::AtLeast | Bound::Over => low >= cut,
-                Bound::AtMost | Bound::Under => high <= cut,
+    // Interval i lies between cut i-1 and cut i, so those between two thresholds stand side by side.
+    let (mut first, mut end) = (0, variable.size());
+    for bound in Bound::ALL {
+        let Some(Ok(value)) = stated(bounds, bound).map(|words| normalised(kind, words)) else { continue };
+        let cut = bound.cut(value, "").at;
+        match bound {
+            Bound::AtLeast | Bound::Over => {
+                first = first.max(variable.cuts.partition_point(|c| c.at < cut) + 1);
             }
-        });
-        if inside {
-            set.insert(interval);
+            Bound::AtMost | Bound::Under => end = end.min(variable.cuts.partition_point(|c| c.at <= cut)),
         }
     }
+    let mut set = ValueSet::none(variable.size());
+    (first..end).for_each(|interval| set.insert(interval));
     set
 }
 

@@ -25,7 +25,7 @@ use crate::guide::{Answered, Guide, GuideItem, Outcome};
 use crate::measure::Dimension;
 use crate::paths::Witness;
 use crate::program::{Acknowledgement, PrintedLine, PrintedSheet, Program, Rule, Silence, Tier, Verdict};
-use crate::resolve::kind_of;
+use crate::resolve::{NEVER_COUNT_AS, kind_of};
 use crate::summarise::{Line, Summary, SummaryWanted};
 
 /// A printed line that is no longer true.
@@ -192,7 +192,7 @@ impl<'a> Desk<'a> {
             return Some(gone());
         };
         // What the line speaks of and where it held, each as a diagram of its own.
-        let speaks = self.condition(item, line.when.as_ref());
+        let speaks = self.condition(item, self.spoken_of(line).as_ref());
         let held = line.held.as_ref().map(|held| self.condition(item, Some(held)));
         let old = self.old.as_ref().filter(|_| held.is_none());
         let old_subject = old.and_then(|o| Some((o, main_subject(o, &line.item)?)));
@@ -290,6 +290,18 @@ impl<'a> Desk<'a> {
         (!zones.is_empty()).then_some((u16::try_from(at).ok()?, zones))
     }
 
+    /// The cases a line speaks of. The register's own conditions name every value, those that count as another
+    /// one too, and what counts as what may change later. One written by hand is read as a rule is: what counts
+    /// as a value it names is meant as well, by what the program says that the sheet was printed from, where
+    /// that is known.
+    fn spoken_of(&self, line: &PrintedLine) -> Option<Condition> {
+        let when = line.when.as_ref()?;
+        match line.held {
+            Some(_) => Some(when.clone()),
+            None => Some(counted(when, self.before.unwrap_or(self.program))),
+        }
+    }
+
     /// A guide that answers yes for an item exactly where a condition holds. It is compiled like any
     /// other, so that the item's facts and what is open about it are taken alike.
     fn condition(&self, item: &Item, condition: Option<&Condition>) -> Guide {
@@ -342,6 +354,27 @@ impl<'a> Desk<'a> {
             witness.known.push((of.fact.clone(), given));
         }
         witness
+    }
+}
+
+/// A condition with the values that count as one it names.
+fn counted(condition: &Condition, program: &Program) -> Condition {
+    let all = |parts: &[Condition]| parts.iter().map(|part| counted(part, program)).collect();
+    match condition {
+        Condition::All(parts) => Condition::All(all(parts)),
+        Condition::Any(parts) => Condition::Any(all(parts)),
+        Condition::Not(part) => Condition::Not(Box::new(counted(part, program))),
+        Condition::Measure(bounds) => Condition::Measure(bounds.clone()),
+        Condition::Is(one) => {
+            let mut of = one.of.clone();
+            let entries = program.counts_as.iter().filter(|e| {
+                e.fact == one.fact
+                    && !NEVER_COUNT_AS.contains(&e.fact.as_str())
+                    && one.of.contains(&e.count_as)
+            });
+            of.extend(entries.flat_map(|e| &e.these).filter(|value| !one.of.contains(value)).cloned());
+            Condition::Is(OneOf { fact: one.fact.clone(), of })
+        }
     }
 }
 

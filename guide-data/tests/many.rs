@@ -107,3 +107,30 @@ fn five_thousand_items_are_bounded_work() {
     assert_eq!(checked.guide.items.len(), before + 5_000);
     assert!(codes(&checked.findings).is_empty(), "{:?}", codes(&checked.findings));
 }
+
+/// A rule for each of thousands of thresholds, of several measures and of days: each makes wide nodes.
+#[test]
+fn thousands_of_thresholds_are_bounded_work() {
+    let catalog = Catalog::standard().unwrap();
+    let mut program = demo();
+    let over = |fact: &str, value: String| {
+        Condition::Measure(Bounds { fact: fact.into(), over: Some(value), ..Bounds::default() })
+    };
+    for number in 0..4_000 {
+        let sides =
+            ["longest-side", "middle-side", "shortest-side"].map(|side| over(side, format!("{number} mm")));
+        program.rules.push(Rule {
+            id: format!("wide-{number}"),
+            tier: Tier::ALL[1 + number % 4],
+            when: Some(Condition::Not(Box::new(Condition::Any(sides.into())))),
+            verdict: Some(Verdict::No),
+            stream: Some("refuse".into()),
+            from: demo().edition.from.and_then(|day| day.checked_add_days(chrono::Days::new(number as u64))),
+            ..Rule::default()
+        });
+    }
+    let checked = check(&program, &catalog);
+    let said = codes(&checked.findings);
+    assert!(said.contains("too-many-thresholds"), "{said:?}");
+    assert!(!said.contains("too-complex"), "it is said once, of the rules: {said:?}");
+}

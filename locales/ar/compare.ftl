@@ -16,6 +16,7 @@ compare-ban-gone = لم يعد القانون يمنع وضعه في أي وعا
 compare-caution = التحذير الآن: { $hazard }.
 compare-caution-gone = لم يعد التحذير قائما: { $hazard }.
 compare-reason = السبب المذكور: { $reason }
+compare-reason-gone = لم يعد يذكر سبب.
 compare-temporary = يقرر ذلك أمر مؤقت.
 compare-temporary-over = لم يعد يقرر ذلك أمر مؤقت.
 
@@ -51,6 +52,8 @@ notice-reworded = قيل بكلمات أخرى
 # $words is a text of the program.
 notice-words-now = «{ $words }»
 notice-words-before = قبل ذلك: «{ $words }»
+notice-words-of = هو السبب المذكور مع: { $items }.
+notice-more = { $count } غيرها
 notice-asked-now = صار يتوقف على: { $facts }.
 notice-asked-no-longer = لم يعد يتوقف على: { $facts }.
 notice-contact = أسئلة؟ { $name }: { $ways }.

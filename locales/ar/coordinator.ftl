@@ -465,6 +465,8 @@ finding-suspicious-text =
     .hint = النصوص بلا تنسيق. احذفه واكتب الكلمات من جديد.
 finding-too-complex = المعلومات المفتوحة عن هذا الشيء كثيرة فلا يمكن فحص كل حالاته (عددها: { $count }).
     .hint = ثبّت بعض معلوماته أو قسّمه إلى عدة أشياء.
+finding-too-many-thresholds = تذكر القواعد حدودا كثيرة فلا يمكن فحص كل حالات بعض الأشياء (عددها: { $count }). أكثرها لـ «{ $fact }»: { $thresholds }.
+    .hint = اجعل القواعد تشترك في الحدود، واحذف القواعد التي انتهت أيامها.
 finding-unreadable-hours = لا يمكن قراءة أوقات العمل «{ $hours }»: { $problem }
     .hint = اكتبها هكذا: { "\u200E" }Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = لا يمكن استعمال «{ $value }» هنا.
@@ -544,6 +546,8 @@ finding-empty-condition =
        *[all] في شرط القاعدة «{ $id }» مجموعة فارغة «كل هذه»، وهي تتحقق دائمًا.
     }
     .hint = أضف ما يلزم إلى المجموعة أو احذفها.
+finding-rule-without-condition = ليس للقاعدة «{ $id }» شرط: فهي تقرر كل ما لم تقرره مرتبة قبلها.
+    .hint = اكتب متى تنطبق. إن كانت لكل ما بقي فضعها في المرتبة «default».
 finding-text-missing-register =
     { $register ->
         [contract] قواعد بلا نص العقد: { $count }. أولها «{ $first }».

@@ -22,6 +22,7 @@ compare-caution = The caution is now: { $hazard }.
 compare-caution-gone = The caution no longer applies: { $hazard }.
 # $reason is a sentence.
 compare-reason = The reason given: { $reason }
+compare-reason-gone = No reason is given any more.
 compare-temporary = For now, this is under a temporary order.
 compare-temporary-over = This is no longer under a temporary order.
 
@@ -60,6 +61,9 @@ notice-reworded = Said in other words
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = Before: “{ $words }”
+# $items are things whose answers give these words as their reason, the last of them perhaps "notice-more".
+notice-words-of = The reason given with: { $items }.
+notice-more = { $count } more
 # $facts are names of facts: "Resin mark and Closure".
 notice-asked-now = It now depends on: { $facts }.
 notice-asked-no-longer = It no longer depends on: { $facts }.

@@ -453,6 +453,8 @@ finding-suspicious-text =
     .hint = Texts are plain. Delete it and type the words again.
 finding-too-complex = So many things are open about this item that its cases cannot all be looked at (open facts: { $count }).
     .hint = Settle some of its facts, or split it into several items.
+finding-too-many-thresholds = The rules name so many thresholds that the cases of { $count } items cannot all be looked at. Most are of “{ $fact }”: { $thresholds }.
+    .hint = Let rules share thresholds, and take out rules whose days are over.
 finding-unreadable-hours = The opening hours “{ $hours }” cannot be read: { $problem }
     .hint = Write them like this: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” cannot be used here.
@@ -528,6 +530,8 @@ finding-empty-condition =
        *[all] The condition of the rule “{ $id }” has an empty group “all of these”, which always holds.
     }
     .hint = Add what belongs in the group, or remove the group.
+finding-rule-without-condition = The rule “{ $id }” has no condition: it decides everything that no earlier tier decides.
+    .hint = Write when it holds. If it is meant for all that is left, put it in the tier “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Rules without the words of the contract: { $count }. The first is “{ $first }”.

@@ -17,6 +17,7 @@ compare-ban-gone = La ley ya no lo prohíbe en ningún contenedor.
 compare-caution = La advertencia es ahora: { $hazard }.
 compare-caution-gone = La advertencia ya no vale: { $hazard }.
 compare-reason = El motivo que se da: { $reason }
+compare-reason-gone = Ya no se da ningún motivo.
 compare-temporary = Lo decide una orden temporal.
 compare-temporary-over = Ya no lo decide una orden temporal.
 
@@ -52,6 +53,8 @@ notice-reworded = Dicho con otras palabras
 # $words is a text of the program.
 notice-words-now = «{ $words }»
 notice-words-before = Antes: «{ $words }»
+notice-words-of = Es el motivo que se da con: { $items }.
+notice-more = { $count } más
 notice-asked-now = Ahora depende de: { $facts }.
 notice-asked-no-longer = Ya no depende de: { $facts }.
 notice-contact = ¿Preguntas? { $name }: { $ways }.

@@ -445,6 +445,8 @@ finding-suspicious-text =
     .hint = Los textos son simples. Bórrelo y escriba las palabras otra vez.
 finding-too-complex = Hay tantos datos abiertos de este objeto que no se pueden revisar todos sus casos (datos abiertos: { $count }).
     .hint = Fije algunos de sus datos o divídalo en varios objetos.
+finding-too-many-thresholds = Las reglas nombran tantos límites que no se pueden revisar todos los casos de algunos objetos ({ $count }). La mayoría son de “{ $fact }”: { $thresholds }.
+    .hint = Haga que las reglas compartan límites y quite las que ya no rigen.
 finding-unreadable-hours = El horario “{ $hours }” no se puede leer: { $problem }
     .hint = Escríbalo así: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” no se puede usar aquí.
@@ -521,6 +523,8 @@ finding-empty-condition =
        *[all] La condición de la regla “{ $id }” tiene un grupo vacío “todas estas”, que siempre se cumple.
     }
     .hint = Agregue lo que va en el grupo o quite el grupo.
+finding-rule-without-condition = La regla “{ $id }” no tiene condición: decide todo lo que no decide un nivel anterior.
+    .hint = Escriba cuándo vale. Si es para todo lo que queda, póngala en el nivel “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Reglas sin el texto del contrato: { $count }. La primera es “{ $first }”.

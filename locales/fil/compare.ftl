@@ -17,6 +17,7 @@ compare-ban-gone = Hindi na ito bawal sa batas sa alinmang lalagyan.
 compare-caution = Ang babala ngayon: { $hazard }.
 compare-caution-gone = Wala na ang babala: { $hazard }.
 compare-reason = Ang ibinigay na dahilan: { $reason }
+compare-reason-gone = Wala nang ibinibigay na dahilan.
 compare-temporary = Pansamantalang kautusan ang nagpapasya rito.
 compare-temporary-over = Wala nang pansamantalang kautusang nagpapasya rito.
 
@@ -52,6 +53,8 @@ notice-reworded = Sinabi sa ibang salita
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = Dati: “{ $words }”
+notice-words-of = Ito ang dahilang ibinigay sa: { $items }.
+notice-more = { $count } pa
 notice-asked-now = Nakasalalay na ngayon sa: { $facts }.
 notice-asked-no-longer = Hindi na nakasalalay sa: { $facts }.
 notice-contact = May tanong? { $name }: { $ways }.

@@ -444,6 +444,8 @@ finding-suspicious-text =
     .hint = Payak ang mga teksto. Burahin at i-type ulit.
 finding-too-complex = Sobrang daming hindi alam sa bagay na ito para tingnan ang lahat ng kaso (bukas na katangian: { $count }).
     .hint = Tiyakin ang ilang katangian, o hatiin sa ilang bagay.
+finding-too-many-thresholds = Sobrang daming hangganan sa mga tuntunin para tingnan ang lahat ng kaso ng { $count } na bagay. Pinakamarami sa “{ $fact }”: { $thresholds }.
+    .hint = Pagsamahin ang mga hangganan ng mga tuntunin, at alisin ang mga tapos na.
 finding-unreadable-hours = Hindi mabasa ang oras na “{ $hours }”: { $problem }
     .hint = Isulat nang ganito: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = Hindi magagamit dito ang “{ $value }”.
@@ -519,6 +521,8 @@ finding-empty-condition =
        *[all] May walang lamang grupong “lahat ng ito” ang tuntuning “{ $id }”, na laging natutupad.
     }
     .hint = Idagdag ang dapat nasa grupo, o alisin ang grupo.
+finding-rule-without-condition = Walang kondisyon ang tuntuning “{ $id }”: ito ang nagpapasya sa lahat ng hindi pinagpasyahan ng naunang antas.
+    .hint = Isulat kung kailan ito natutupad. Kung para sa lahat ng natitira, ilagay sa antas na “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Mga tuntuning walang salita ng kontrata: { $count }. Ang una: “{ $first }”.

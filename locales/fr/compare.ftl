@@ -20,6 +20,7 @@ compare-ban-gone = La loi ne l’interdit plus dans aucun bac.
 compare-caution = L’avertissement est maintenant : { $hazard }.
 compare-caution-gone = L’avertissement ne s’applique plus : { $hazard }.
 compare-reason = La raison donnée : { $reason }
+compare-reason-gone = Aucune raison n’est plus donnée.
 compare-temporary = Une règle temporaire en décide.
 compare-temporary-over = Aucune règle temporaire n’en décide plus.
 
@@ -55,6 +56,12 @@ notice-reworded = Dit avec d’autres mots
 # $words is a text of the program.
 notice-words-now = « { $words } »
 notice-words-before = Avant : « { $words } »
+notice-words-of = La raison donnée avec : { $items }.
+notice-more =
+    { $count ->
+        [one] { $count } autre
+       *[other] { $count } autres
+    }
 notice-asked-now = Dépend maintenant de : { $facts }.
 notice-asked-no-longer = Ne dépend plus de : { $facts }.
 notice-contact = Questions ? { $name } : { $ways }.

@@ -449,6 +449,8 @@ finding-suspicious-text =
     .hint = Les textes sont simples. Effacez-le et retapez les mots.
 finding-too-complex = Il y a tant de points ouverts sur cet objet qu’on ne peut pas regarder tous ses cas (faits ouverts : { $count }).
     .hint = Fixez certains de ses faits, ou divisez-le en plusieurs objets.
+finding-too-many-thresholds = Les règles nomment tant de seuils qu’on ne peut pas regarder tous les cas de certains objets (objets : { $count }). La plupart concernent « { $fact } » : { $thresholds }.
+    .hint = Donnez aux règles des seuils communs, et retirez celles qui ne valent plus.
 finding-unreadable-hours = Les heures d’ouverture « { $hours } » sont illisibles : { $problem }
     .hint = Écrivez-les ainsi : Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = « { $value } » ne peut pas servir ici.
@@ -525,6 +527,8 @@ finding-empty-condition =
        *[all] La condition de la règle « { $id } » a un groupe vide « toutes », qui est toujours vrai.
     }
     .hint = Ajoutez ce qui va dans le groupe, ou supprimez-le.
+finding-rule-without-condition = La règle « { $id } » n’a pas de condition : elle décide de tout ce qu’un niveau précédent ne décide pas.
+    .hint = Écrivez quand elle vaut. Si elle vise tout le reste, mettez-la au niveau « default ».
 finding-text-missing-register =
     { $register ->
         [contract] Règles sans les mots du contrat : { $count }. La première est « { $first } ».

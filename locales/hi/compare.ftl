@@ -17,6 +17,7 @@ compare-ban-gone = अब कानून इसे किसी कार्ट
 compare-caution = अब सावधानी यह है: { $hazard }।
 compare-caution-gone = सावधानी अब लागू नहीं: { $hazard }।
 compare-reason = बताया गया कारण: { $reason }
+compare-reason-gone = अब कोई कारण नहीं बताया जाता।
 compare-temporary = यह एक अस्थायी आदेश से तय है।
 compare-temporary-over = यह अब अस्थायी आदेश से तय नहीं है।
 
@@ -52,6 +53,8 @@ notice-reworded = दूसरे शब्दों में कहा गय�
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = पहले: “{ $words }”
+notice-words-of = इनके साथ बताया गया कारण: { $items }।
+notice-more = { $count } और
 notice-asked-now = अब इन पर निर्भर है: { $facts }।
 notice-asked-no-longer = अब इन पर निर्भर नहीं: { $facts }।
 notice-contact = सवाल? { $name }: { $ways }।

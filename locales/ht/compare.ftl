@@ -20,6 +20,7 @@ compare-ban-gone = Lalwa pa entèdi li nan okenn bak ankò.
 compare-caution = Avètisman an kounye a: { $hazard }.
 compare-caution-gone = Avètisman an pa konte ankò: { $hazard }.
 compare-reason = Rezon yo bay la: { $reason }
+compare-reason-gone = Yo pa bay rezon ankò.
 compare-temporary = Se yon règ pwovizwa ki deside sa.
 compare-temporary-over = Okenn règ pwovizwa pa deside sa ankò.
 
@@ -55,6 +56,8 @@ notice-reworded = Di ak lòt mo
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = Anvan: “{ $words }”
+notice-words-of = Rezon yo bay ak: { $items }.
+notice-more = { $count } lòt
 notice-asked-now = Kounye a li depann de: { $facts }.
 notice-asked-no-longer = Li pa depann ankò de: { $facts }.
 notice-contact = Kesyon? { $name }: { $ways }.

@@ -439,6 +439,8 @@ finding-suspicious-text =
     .hint = Tèks yo senp. Efase li epi retape mo yo.
 finding-too-complex = Gen tèlman bagay ki louvri sou sa a, yo pa ka gade tout ka li yo (fè ki louvri: { $count }).
     .hint = Fikse kèk nan fè li yo, oswa separe li an plizyè bagay.
+finding-too-many-thresholds = Règ yo bay tèlman limit, yo pa ka gade tout ka kèk bagay ({ $count }). Pifò se pou “{ $fact }”: { $thresholds }.
+    .hint = Fè règ yo pataje limit, epi retire règ ki fini yo.
 finding-unreadable-hours = Yo pa ka li lè louvri “{ $hours }”: { $problem }
     .hint = Ekri yo konsa: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” pa ka sèvi isit.
@@ -513,6 +515,8 @@ finding-empty-condition =
        *[all] Kondisyon règ “{ $id }” gen yon gwoup vid “tout sa yo”, ki toujou vre.
     }
     .hint = Ajoute sa ki dwe nan gwoup la, oswa retire gwoup la.
+finding-rule-without-condition = Règ “{ $id }” pa gen kondisyon: li deside tout sa yon nivo anvan pa deside.
+    .hint = Ekri kilè li vre. Si li pou tout rès la, mete l nan nivo “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Règ san mo kontra a: { $count }. Premye a se “{ $first }”.

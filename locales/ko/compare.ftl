@@ -19,6 +19,7 @@ compare-ban-gone = 이제 법으로 금지된 통이 없습니다.
 compare-caution = 지금 주의할 점: { $hazard }.
 compare-caution-gone = 이 주의는 더 이상 해당 없음: { $hazard }.
 compare-reason = 밝힌 이유: { $reason }
+compare-reason-gone = 이제 이유를 밝히지 않습니다.
 compare-temporary = 임시 규칙이 정합니다.
 compare-temporary-over = 이제 임시 규칙이 아닙니다.
 
@@ -54,6 +55,8 @@ notice-reworded = 다른 말로 바뀐 것
 # $words is a text of the program.
 notice-words-now = ‘{ $words }’
 notice-words-before = 이전: ‘{ $words }’
+notice-words-of = 이 이유를 보이는 물건: { $items }.
+notice-more = { $count }개 더
 notice-asked-now = 이제 이것에 달렸습니다: { $facts }.
 notice-asked-no-longer = 이제 이것과 상관없습니다: { $facts }.
 notice-contact = 문의: { $name }, { $ways }.

@@ -439,6 +439,8 @@ finding-suspicious-text =
     .hint = 글은 꾸밈이 없어야 합니다. 지우고 다시 쓰세요.
 finding-too-complex = 이 물건은 정해지지 않은 것이 너무 많아 모든 경우를 볼 수 없습니다(열린 속성: { $count }).
     .hint = 속성을 몇 개 정하거나 여러 물건으로 나누세요.
+finding-too-many-thresholds = 규칙에 경계값이 너무 많아 물건 { $count }개의 모든 경우를 볼 수 없습니다. 가장 많은 것은 “{ $fact }”: { $thresholds }개.
+    .hint = 규칙끼리 같은 경계값을 쓰고, 기간이 끝난 규칙은 빼세요.
 finding-unreadable-hours = 여는 시간 “{ $hours }”을(를) 읽을 수 없습니다: { $problem }
     .hint = 이렇게 쓰세요: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }”은(는) 여기서 쓸 수 없습니다.
@@ -513,6 +515,8 @@ finding-empty-condition =
        *[all] 규칙 “{ $id }”의 조건에 빈 묶음 “모두 맞음”이 있어 언제나 맞습니다.
     }
     .hint = 묶음에 내용을 넣거나 묶음을 지우세요.
+finding-rule-without-condition = 규칙 “{ $id }”에 조건이 없어, 앞 단계가 정하지 않은 모든 것을 정합니다.
+    .hint = 언제 맞는지 쓰세요. 나머지 전부를 뜻한다면 “default” 단계에 두세요.
 finding-text-missing-register =
     { $register ->
         [contract] 계약서 말이 없는 규칙: { $count }. 첫째는 “{ $first }”.

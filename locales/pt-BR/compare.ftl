@@ -20,6 +20,7 @@ compare-ban-gone = A lei não o proíbe mais em nenhum contêiner.
 compare-caution = O aviso agora é: { $hazard }.
 compare-caution-gone = O aviso não vale mais: { $hazard }.
 compare-reason = O motivo dado: { $reason }
+compare-reason-gone = Não se dá mais nenhum motivo.
 compare-temporary = Uma regra temporária decide isto.
 compare-temporary-over = Nenhuma regra temporária decide mais isto.
 
@@ -55,6 +56,8 @@ notice-reworded = Dito com outras palavras
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = Antes: “{ $words }”
+notice-words-of = O motivo dado com: { $items }.
+notice-more = mais { $count }
 notice-asked-now = Agora depende de: { $facts }.
 notice-asked-no-longer = Não depende mais de: { $facts }.
 notice-contact = Dúvidas? { $name }: { $ways }.

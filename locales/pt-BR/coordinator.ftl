@@ -449,6 +449,8 @@ finding-suspicious-text =
     .hint = Os textos são simples. Apague-o e digite as palavras de novo.
 finding-too-complex = Há tantas coisas em aberto neste objeto que não dá para ver todos os casos (fatos em aberto: { $count }).
     .hint = Defina alguns dos fatos ou divida-o em vários objetos.
+finding-too-many-thresholds = As regras citam tantos limites que não dá para ver todos os casos de alguns objetos ({ $count }). A maioria é de “{ $fact }”: { $thresholds }.
+    .hint = Faça as regras terem limites em comum e tire as que já não valem.
 finding-unreadable-hours = Não dá para ler o horário “{ $hours }”: { $problem }
     .hint = Escreva assim: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }” não serve aqui.
@@ -525,6 +527,8 @@ finding-empty-condition =
        *[all] A condição da regra “{ $id }” tem um grupo “todas estas” vazio, que sempre vale.
     }
     .hint = Acrescente o que falta no grupo ou remova o grupo.
+finding-rule-without-condition = A regra “{ $id }” não tem condição: ela decide tudo o que um nível anterior não decide.
+    .hint = Escreva quando ela vale. Se é para todo o resto, ponha-a no nível “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Regras sem as palavras do contrato: { $count }. A primeira é “{ $first }”.

@@ -17,6 +17,7 @@ compare-ban-gone = Закон больше не запрещает класть 
 compare-caution = Теперь предупреждение такое: { $hazard }.
 compare-caution-gone = Предупреждение больше не действует: { $hazard }.
 compare-reason = Названная причина: { $reason }
+compare-reason-gone = Причина больше не называется.
 compare-temporary = Это решает временное распоряжение.
 compare-temporary-over = Временное распоряжение больше этого не решает.
 
@@ -52,6 +53,8 @@ notice-reworded = Сказано другими словами
 # $words is a text of the program.
 notice-words-now = «{ $words }»
 notice-words-before = Раньше: «{ $words }»
+notice-words-of = Эта причина названа здесь: { $items }.
+notice-more = ещё { $count }
 notice-asked-now = Теперь зависит от того, каковы: { $facts }.
 notice-asked-no-longer = Больше не зависит от того, каковы: { $facts }.
 notice-contact = Вопросы? { $name }: { $ways }.

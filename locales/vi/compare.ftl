@@ -19,6 +19,7 @@ compare-ban-gone = Luật không còn cấm bỏ vào thùng nào.
 compare-caution = Lời cảnh báo bây giờ: { $hazard }.
 compare-caution-gone = Lời cảnh báo không còn áp dụng: { $hazard }.
 compare-reason = Lý do nêu ra: { $reason }
+compare-reason-gone = Không còn nêu lý do.
 compare-temporary = Theo quy định tạm thời.
 compare-temporary-over = Không còn theo quy định tạm thời.
 
@@ -54,6 +55,8 @@ notice-reworded = Được nói bằng từ khác
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = Trước đây: “{ $words }”
+notice-words-of = Là lý do nêu ra với: { $items }.
+notice-more = { $count } món khác
 notice-asked-now = Bây giờ tùy vào: { $facts }.
 notice-asked-no-longer = Không còn tùy vào: { $facts }.
 notice-contact = Cần hỏi? { $name }: { $ways }.

@@ -439,6 +439,8 @@ finding-suspicious-text =
     .hint = Câu chữ phải là chữ thường. Xin xóa và gõ lại.
 finding-too-complex = Món này còn quá nhiều điều để ngỏ nên không xem hết các trường hợp được (thuộc tính để ngỏ: { $count }).
     .hint = Xin định vài thuộc tính, hoặc tách thành nhiều món.
+finding-too-many-thresholds = Các quy tắc nêu quá nhiều mốc nên không xem hết các trường hợp của { $count } món được. Nhiều nhất là “{ $fact }”: { $thresholds }.
+    .hint = Xin cho các quy tắc dùng chung mốc, và bỏ những quy tắc đã hết hạn.
 finding-unreadable-hours = Không hiểu giờ mở cửa “{ $hours }”: { $problem }
     .hint = Xin viết như sau: Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = Không dùng được “{ $value }” ở đây.
@@ -513,6 +515,8 @@ finding-empty-condition =
        *[all] Điều kiện của quy tắc “{ $id }” có nhóm “Đúng tất cả” trống, luôn luôn đúng.
     }
     .hint = Xin thêm nội dung cho nhóm, hoặc xóa nhóm.
+finding-rule-without-condition = Quy tắc “{ $id }” không có điều kiện: nó quyết định mọi thứ mà cấp trước không quyết định.
+    .hint = Xin ghi khi nào nó đúng. Nếu dành cho tất cả phần còn lại, hãy đặt vào cấp “default”.
 finding-text-missing-register =
     { $register ->
         [contract] Quy tắc chưa có lời trong hợp đồng: { $count }. Đầu tiên là “{ $first }”.

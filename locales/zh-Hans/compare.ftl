@@ -19,6 +19,7 @@ compare-ban-gone = 法律不再禁止把它放进任何桶。
 compare-caution = 现在的警告是：{ $hazard }。
 compare-caution-gone = 这个警告不再适用：{ $hazard }。
 compare-reason = 给出的理由：{ $reason }
+compare-reason-gone = 不再给出理由。
 compare-temporary = 由临时规定决定。
 compare-temporary-over = 不再由临时规定决定。
 
@@ -54,6 +55,8 @@ notice-reworded = 换了说法
 # $words is a text of the program.
 notice-words-now = “{ $words }”
 notice-words-before = 原来：“{ $words }”
+notice-words-of = 用作这些物品的理由：{ $items }。
+notice-more = 另外 { $count } 种
 notice-asked-now = 现在要看：{ $facts }。
 notice-asked-no-longer = 不再看：{ $facts }。
 notice-contact = 有问题？{ $name }：{ $ways }。

@@ -439,6 +439,8 @@ finding-suspicious-text =
     .hint = 文字应是纯文本。请删掉重打。
 finding-too-complex = 这个物品未定的太多，无法查看所有情况（未定属性：{ $count }）。
     .hint = 请定下一些属性，或拆成几个物品。
+finding-too-many-thresholds = 规则列出的界限太多，无法查看 { $count } 个物品的所有情况。最多的是“{ $fact }”：{ $thresholds } 个。
+    .hint = 请让规则共用界限，并去掉已经过期的规则。
 finding-unreadable-hours = 开放时间“{ $hours }”读不懂：{ $problem }
     .hint = 请这样写：Mo-Fr 08:00-17:00; Sa 09:00-13:00; PH off
 finding-unusable-setting = “{ $value }”在这里不能用。
@@ -513,6 +515,8 @@ finding-empty-condition =
        *[all] 规则“{ $id }”的条件里有空的“全部符合”组，总是成立。
     }
     .hint = 请填上该组的内容，或删除该组。
+finding-rule-without-condition = 规则“{ $id }”没有条件：凡是前面层级没有决定的，都由它决定。
+    .hint = 请写明何时适用。如果是指其余一切，请放到“default”层级。
 finding-text-missing-register =
     { $register ->
         [contract] 没有合同用语的规则：{ $count }。第一条是“{ $first }”。

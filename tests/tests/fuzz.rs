@@ -95,4 +95,68 @@ proptest! {
     fn catalogs(changes in changes()) {
         fuzz::catalog(&changed(ITEMS, &changes));
     }
+
+    #[test]
+    fn places(any in "\\PC{0,100}", bytes in prop::collection::vec(any::<u8>(), 0..100)) {
+        fuzz::place(any.as_bytes());
+        fuzz::place(&bytes);
+    }
+}
+
+proptest! {
+    // Each works two programs out several times over.
+    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn editions(any in prop::collection::vec(any::<u8>(), 0..200)) {
+        fuzz::editions(&any);
+    }
+}
+
+/// A byte of a good file's becomes another, or the file ends there.
+fn damaged(good: &[u8], changes: &[(usize, u8)], end: usize) -> Vec<u8> {
+    let mut bytes = good.to_vec();
+    for &(at, comes) in changes {
+        let at = at % bytes.len().max(1);
+        if let Some(byte) = bytes.get_mut(at) {
+            *byte = comes;
+        }
+    }
+    bytes.truncate(if end < 9_000 { good.len() } else { good.len() * (end - 9_000) / 1_000 });
+    bytes
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// What phones read, and opening hours, which a library reads.
+    #[test]
+    fn every_other_way_in(
+        changes in prop::collection::vec((any::<usize>(), any::<u8>()), 0..6),
+        end in 0_usize..10_000,
+        which in any::<prop::sample::Index>(),
+    ) {
+        for &(name, run) in fuzz::ENTRIES.iter().filter(|(name, _)| ["hours", "guide", "words", "messages"].contains(name)) {
+            let seed: &Vec<u8> = which.get(seeds_of(name));
+            run(&damaged(seed, &changes, end));
+        }
+    }
+}
+
+fn seeds_of(name: &'static str) -> &'static [Vec<u8>] {
+    use std::collections::BTreeMap;
+    use std::sync::{Mutex, PoisonError};
+    static SEEDS: Mutex<BTreeMap<&str, &'static [Vec<u8>]>> = Mutex::new(BTreeMap::new());
+    let mut known = SEEDS.lock().unwrap_or_else(PoisonError::into_inner);
+    known.entry(name).or_insert_with(|| Box::leak(fuzz::seeds(name).into_boxed_slice()))
+}
+
+/// Every way in has good files to begin with, and takes them.
+#[test]
+fn good_files_are_taken() {
+    for &(name, run) in fuzz::ENTRIES {
+        let seeds = fuzz::seeds(name);
+        assert!(!seeds.is_empty(), "{name} begins with nothing");
+        seeds.iter().for_each(|seed| run(seed));
+    }
 }

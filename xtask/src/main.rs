@@ -5,6 +5,7 @@ mod apt;
 mod bench;
 mod budget;
 mod digest;
+mod fuzz;
 mod makeup;
 mod place;
 mod problem;
@@ -21,6 +22,7 @@ use std::process::ExitCode;
 
 use lexopt::prelude::*;
 
+use crate::fuzz::FuzzOptions;
 use crate::place::Place;
 use crate::problem::{Outcome, Problem};
 use crate::site::RunOptions;
@@ -34,6 +36,7 @@ cargo xtask TASK
   wasm [--dev]                          build only the app, into dist/app
   budget                                measure what phones download, and enforce the limits
   bench [--phone]                       run the benchmarks and print their medians; --phone: in a browser only
+  fuzz ENTRY [--seconds N]              throw changed files at one way in; needs a C++ compiler
   schema [--check]                      write the program file's JSON Schema, or check it
   tools                                 set up what tests need, and nothing else
 
@@ -71,6 +74,7 @@ fn perform() -> Outcome<()> {
         "wasm" => wasm::build(&place, profile(flag(args, "dev")?)),
         "budget" => nothing(args).and_then(|()| budget::run(&place)),
         "bench" => bench::run(&place, flag(args, "phone")?),
+        "fuzz" => fuzz::run(&place, &fuzz_options(args)?),
         "schema" => schema::run(&place, flag(args, "check")?),
         "tools" => nothing(args).and_then(|()| tools::ensure(&place)),
         other => Err(misread(format!("there is no task \"{other}\"").into())),
@@ -90,6 +94,22 @@ fn run_options(mut args: lexopt::Parser) -> Outcome<RunOptions> {
             }
             Long("no-serve") => options.serve = false,
             Long("dev") => options.profile = Profile::Dev,
+            other => return Err(misread(other.unexpected())),
+        }
+    }
+    Ok(options)
+}
+
+fn fuzz_options(mut args: lexopt::Parser) -> Outcome<FuzzOptions> {
+    let mut options = FuzzOptions { entry: String::new(), seconds: 120 };
+    while let Some(arg) = args.next().map_err(misread)? {
+        match arg {
+            Value(entry) if options.entry.is_empty() => {
+                options.entry = entry.to_string_lossy().into_owned();
+            }
+            Long("seconds") => {
+                options.seconds = args.value().and_then(|n| n.parse()).map_err(misread)?;
+            }
             other => return Err(misread(other.unexpected())),
         }
     }

@@ -2,6 +2,7 @@
 
 use guide_data::{Finding, Fix, Severity, ValueLabel};
 use leptos::prelude::*;
+use lidleaf::compared;
 use locales::{Args, Value, endonym, t};
 
 use super::desk::{Desk, Tab};
@@ -28,17 +29,8 @@ pub(crate) fn fill<'a>(
 
 /// Answers in words: "Resin mark: 5; wet: yes".
 pub(crate) fn answers(words: &Words, answers: &[(String, ValueLabel)]) -> String {
-    let said: Vec<String> = answers
-        .iter()
-        .map(|(fact, label)| {
-            t!(
-                words.messages,
-                "fact-value",
-                fact = words.say(&format!("fact-{fact}")),
-                value = words.value(fact, label)
-            )
-        })
-        .collect();
+    let said: Vec<String> =
+        answers.iter().map(|(fact, label)| compared::fact_value(words.shared(), fact, label)).collect();
     words.messages.list_and(&said)
 }
 

@@ -87,7 +87,12 @@ fn given(guide: &Guide, name: &str, typed: &str) -> Outcome<(String, Given)> {
             };
             match Measure::parse(words, dimension) {
                 Ok(measure) => interval(guide, known, measure.value.saturating_add(beside)),
-                Err(_) => return Err(refused(known, typed, examples(dimension))),
+                Err(_) => {
+                    return Err(Problem::new(Exit::NotFound, "cli-unknown-measure")
+                        .with("fact", known.id)
+                        .with("value", typed)
+                        .with("known", examples(dimension)));
+                }
             }
         }
         // A leap year has every day of the year there is.

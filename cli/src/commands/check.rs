@@ -8,6 +8,7 @@ use serde::Serialize;
 
 use crate::args::FixNumber;
 use crate::commands::fill;
+use crate::compared;
 use crate::exit::Exit;
 use crate::files;
 use crate::problem::{Outcome, Problem};
@@ -152,7 +153,7 @@ fn tell(at: usize, finding: &Finding, words: Words<'_>, text: &mut String) {
     if let Some(witness) = &finding.witness {
         let item = words.subject(&witness.item, witness.part.as_deref());
         let answers: Vec<String> =
-            witness.answers.iter().map(|(fact, label)| words.fact_value(fact, label)).collect();
+            witness.answers.iter().map(|(fact, label)| compared::fact_value(words, fact, label)).collect();
         line(if answers.is_empty() {
             t!(messages, "cli-witness", item = item)
         } else {

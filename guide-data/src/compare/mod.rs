@@ -47,7 +47,8 @@ pub enum Aspect {
     Banned,
     /// The preparation steps, or their order.
     Preparation,
-    /// The standard reason, or that a closed list does not name it.
+    /// The reason that is read: another rule's own words, another standard reason, none, or that a closed
+    /// list does not name it. The words of the same rule, rewritten, are [`Comparison::reworded`].
     Reason,
     /// The hazard class that is warned of.
     Caution,
@@ -109,6 +110,10 @@ pub struct Reworded {
     pub before: String,
     /// Its words in the second, in the same language.
     pub after: String,
+    /// For the words of a rule: the items whose answers give them as the reason under the second program,
+    /// the most common first.
+    #[serde(skip_serializing_if = "Vec::is_empty", default)]
+    pub items: Vec<String>,
 }
 
 /// Two programs compared.
@@ -132,7 +137,8 @@ pub struct Comparison {
 }
 
 /// Every change from one program to another, in catalog order; one entry for each pair of
-/// different answers an item gets. What decides (rule ids) may differ without being a change.
+/// different answers an item gets. What decides (rule ids) may differ without being a change, as long
+/// as the reason that is read stays the same.
 #[must_use]
 pub fn compare(before: &Program, after: &Program, catalog: &Catalog) -> Vec<Change> {
     comparison(before, after, catalog, None).changes
@@ -153,7 +159,7 @@ pub fn comparison(before: &Program, after: &Program, catalog: &Catalog, on: Opti
         on,
         changes: Vec::new(),
         asked: Vec::new(),
-        reworded: reworded(before, after),
+        reworded: together.reworded(before, after),
     };
     for item in together.items() {
         let sides = together.of_item(&item.id);
@@ -198,10 +204,35 @@ fn reworded(before: &Program, after: &Program) -> Vec<Reworded> {
         if let (Some(was), Some(is)) = (old.remove(key), text.get(language))
             && was != is.trim()
         {
-            found.push(Reworded { key: key.to_owned(), before: was, after: is.trim().to_owned() });
+            let (key, after) = (key.to_owned(), is.trim().to_owned());
+            found.push(Reworded { key, before: was, after, items: Vec::new() });
         }
     });
     found
+}
+
+/// The words of each rule that an answer gives as its reason, by the rule's id.
+type OwnWords = BTreeMap<String, String>;
+
+/// For each program the words of its rules. A rule that a later program has as well, with words of its
+/// own, stands there with the later words: that it was rewritten is told once, not with every answer.
+fn own_words(programs: &[&Program]) -> Vec<OwnWords> {
+    let words = |program: &Program| -> OwnWords {
+        let text = |rule: &crate::program::Rule| {
+            let words = rule.texts.residents.or_source(&program.source_language, &program.source_language)?;
+            Some((rule.id.clone(), words.trim().to_owned()))
+        };
+        program.rules.iter().filter_map(text).collect()
+    };
+    let mut all: Vec<OwnWords> = programs.iter().map(|p| words(p)).collect();
+    if let [before, after] = all.as_mut_slice() {
+        for (rule, words) in before {
+            if let Some(later) = after.get(rule) {
+                words.clone_from(later);
+            }
+        }
+    }
+    all
 }
 
 /// The parts of an item that any side knows, the item itself first.
@@ -226,6 +257,8 @@ struct Together {
     guides: Vec<Guide>,
     /// For each guide, an item's position by its id.
     positions: Vec<BTreeMap<String, usize>>,
+    /// For each guide, the words of its rules.
+    words: Vec<OwnWords>,
     /// For each guide, the outcome that stands for those that are told alike.
     standing: Vec<Vec<usize>>,
     fixed: BTreeMap<u16, usize>,
@@ -244,7 +277,8 @@ impl Together {
             .iter()
             .map(|g| g.items.iter().enumerate().map(|(at, i)| (i.id.clone(), at)).collect())
             .collect();
-        let standing = guides.iter().map(|g| standing(&g.outcomes)).collect();
+        let words = own_words(programs);
+        let standing = guides.iter().zip(&words).map(|(g, words)| standing(&g.outcomes, words)).collect();
         let mut fixed = BTreeMap::new();
         if let (Some(day), Some(at)) = (on, fact_index("day"))
             && let (Some(variable), Ok(number)) = (shared.get(at), u16::try_from(at))
@@ -252,7 +286,7 @@ impl Together {
             fixed.insert(number, variable.interval_of(day_number(day)));
         }
         let (narrowed, own_zones) = zones(programs, &shared);
-        Self { everything, guides, positions, standing, fixed, narrowed, own_zones }
+        Self { everything, guides, positions, words, standing, fixed, narrowed, own_zones }
     }
 
     fn items(&self) -> &[Item] {
@@ -288,7 +322,12 @@ impl Together {
         second: Option<&Subject>,
         changes: &mut Vec<Change>,
     ) {
-        let [a, b] = self.guides.as_slice() else { return };
+        let ([a, b], [old_words, new_words]) = (self.guides.as_slice(), self.words.as_slice()) else {
+            return;
+        };
+        let differs = |before: Option<&Outcome>, after: Option<&Outcome>| {
+            differs(before.map(|o| read(o, old_words)), after.map(|o| read(o, new_words)))
+        };
         let change = |before: Option<&Outcome>, after: Option<&Outcome>| {
             let (added, removed) = steps(before, after);
             Change {
@@ -335,7 +374,7 @@ impl Together {
         }
         for ((was, is), classes) in pairs {
             let (before, after) = (a.outcomes.get(was), b.outcomes.get(is));
-            if before.zip(after).is_none_or(|(x, y)| alike_to_residents(x, y)) {
+            if before.is_none() || after.is_none() || differs(before, after).is_empty() {
                 continue;
             }
             let wanted = |class: usize| classes.contains(&class);
@@ -347,6 +386,23 @@ impl Together {
                 ..change(before, after)
             });
         }
+    }
+
+    /// Texts in other words, those of rules with the items whose answers they explain.
+    fn reworded(&self, before: &Program, after: &Program) -> Vec<Reworded> {
+        let mut found = reworded(before, after);
+        let Some(guide) = self.guides.last() else { return found };
+        for text in &mut found {
+            let Some(rule) = text.key.strip_prefix("rule.") else { continue };
+            let explained = |item: &&GuideItem| {
+                let outcomes = item.subjects.iter().flat_map(|s| guide.reached(s));
+                outcomes.into_iter().any(|o| o.rules.first().is_some_and(|first| first == rule))
+            };
+            let mut items: Vec<&GuideItem> = guide.items.iter().filter(explained).collect();
+            items.sort_by(|a, b| b.common.cmp(&a.common).then_with(|| a.id.cmp(&b.id)));
+            text.items = items.into_iter().map(|item| item.id.clone()).collect();
+        }
+        found
     }
 
     /// The facts that residents are asked for about an item, in the order asked first.
@@ -388,36 +444,39 @@ fn zones(programs: &[&Program], variables: &[Variable]) -> Zones {
     }
 }
 
-/// For each outcome the first that is told alike: who decided is of no interest to residents.
-fn standing(outcomes: &[Outcome]) -> Vec<usize> {
-    let mut first: BTreeMap<Outcome, usize> = BTreeMap::new();
+/// What a resident reads of an answer, and the words that give its reason when the rule has its own: then
+/// no standard reason is read, and who decided never is.
+fn read<'a>(outcome: &Outcome, words: &'a OwnWords) -> (Outcome, Option<&'a str>) {
+    let own = outcome.rules.first().filter(|_| outcome.verdict != Answered::Undecided);
+    let own = own.and_then(|rule| words.get(rule)).map(String::as_str);
+    let reason = if own.is_some() { None } else { outcome.reason.clone() };
+    let read = Outcome { rules: Vec::new(), tier: None, acknowledged: false, reason, ..outcome.clone() };
+    (read, own)
+}
+
+/// For each outcome the first that is read alike: who decided is of no interest to residents.
+fn standing(outcomes: &[Outcome], words: &OwnWords) -> Vec<usize> {
+    let mut first: BTreeMap<(Outcome, Option<&str>), usize> = BTreeMap::new();
     outcomes
         .iter()
         .enumerate()
-        .map(|(at, outcome)| {
-            let told = Outcome { rules: Vec::new(), tier: None, acknowledged: false, ..outcome.clone() };
-            *first.entry(told).or_insert(at)
-        })
+        .map(|(at, outcome)| *first.entry(read(outcome, words)).or_insert(at))
         .collect()
 }
 
-/// The same to a resident.
-fn alike_to_residents(x: &Outcome, y: &Outcome) -> bool {
-    differs(Some(x), Some(y)).is_empty()
-}
-
-/// What of two answers differs, in the order in which people want to know it.
-fn differs(before: Option<&Outcome>, after: Option<&Outcome>) -> Vec<Aspect> {
-    let (Some(x), Some(y)) = (before, after) else {
+/// What of two answers, as they are read, differs, in the order in which people want to know it.
+fn differs(before: Option<(Outcome, Option<&str>)>, after: Option<(Outcome, Option<&str>)>) -> Vec<Aspect> {
+    let (Some((x, x_words)), Some((y, y_words))) = (&before, &after) else {
         return if before.is_none() && after.is_none() { Vec::new() } else { vec![Aspect::Known] };
     };
+    let reasons = x_words != y_words || x.reason != y.reason || x.closed_list != y.closed_list;
     [
         (x.verdict != y.verdict, Aspect::Verdict),
         (x.stream != y.stream || x.channel != y.channel, Aspect::Destination),
         (x.also != y.also, Aspect::Also),
         (x.banned != y.banned, Aspect::Banned),
         (x.steps != y.steps, Aspect::Preparation),
-        (x.reason != y.reason || x.closed_list != y.closed_list, Aspect::Reason),
+        (reasons, Aspect::Reason),
         (x.hazard != y.hazard, Aspect::Caution),
         (x.temporary != y.temporary, Aspect::Temporary),
     ]

@@ -220,6 +220,7 @@ impl Walk<'_> {
         if self.memo.len() > crate::diagram::MOST_NODES / 8 {
             return Err(TooMuch);
         }
+        self.made.diagram.spend(size * (1 + state.len()))?;
         let occurring: Vec<usize> = self.made.values(variable).into_iter().map(|(v, _)| v).collect();
         let mut children = vec![IMPOSSIBLE; size];
         for value in occurring {

@@ -39,6 +39,7 @@ mod preparation_contradicts;
 mod printed_line_untrue;
 mod question_never_matters;
 mod rule_never_applies;
+mod rule_without_condition;
 mod season_broken;
 mod site_never_used;
 mod steps_contradict;
@@ -192,12 +193,14 @@ pub const FINDING_CODES: &[&str] = &[
     "question-never-matters",
     "printed-line-untrue",
     "rule-never-applies",
+    "rule-without-condition",
     "season-broken",
     "site-never-used",
     "steps-contradict",
     "suspicious-text",
     "text-missing-register",
     "too-complex",
+    "too-many-thresholds",
     "uncovered-case",
     "unreadable-hours",
     "unusable-setting",
@@ -313,6 +316,7 @@ fn look(program: &Program, catalog: &Catalog) -> (Compiled, Vec<Finding>) {
         question_never_matters::look,
         printed_line_untrue::look,
         rule_never_applies::look,
+        rule_without_condition::look,
         season_broken::look,
         site_never_used::look,
         steps_contradict::look,
@@ -327,10 +331,26 @@ fn look(program: &Program, catalog: &Catalog) -> (Compiled, Vec<Finding>) {
         look(&subject, &mut findings);
     }
     findings.sort_by(|a, b| {
-        (a.severity, &a.place, &a.code, &a.args).cmp(&(b.severity, &b.place, &b.code, &b.args))
+        let rank = |f: &Finding| (f.severity, !is_a_slip(&f.code));
+        rank(a).cmp(&rank(b)).then_with(|| (&a.place, &a.code, &a.args).cmp(&(&b.place, &b.code, &b.args)))
     });
     findings.dedup_by(|a, b| a.key() == b.key() && a.severity == b.severity);
     (compiled, findings)
+}
+
+/// What somebody mistyped or forgot. It comes before all that follows from it: a rule whose stream does not
+/// exist disagrees with others too.
+fn is_a_slip(code: &str) -> bool {
+    code.starts_with("broken-")
+        || code.ends_with("-broken")
+        || matches!(
+            code,
+            "circular-override"
+                | "duplicate-id"
+                | "empty-condition"
+                | "rule-without-condition"
+                | "unreadable-hours"
+        )
 }
 
 /// At most so many edits are tried for one program, so that checking stays quick.

@@ -788,13 +788,40 @@ fn empty_groups_are_told() {
     let glass = json!({"is": {"fact": "material", "of": ["glass"]}});
     let never = "warning rule-never-applies at rule x";
     let any = json!({"any": []});
-    finds(&[("/rules/-", x(any.clone()))], &[never, "warning empty-condition any at rule x.when"]);
+    finds(&[("/rules/-", x(any.clone()))], &["warning empty-condition any at rule x.when", never]);
     // To hold always is not what "any of nothing" meant.
     assert_eq!(offers(&[("/rules/-", x(any.clone()))], "empty-condition"), Vec::<String>::new());
     let inside = x(json!({"all": [glass, {"all": []}]}));
-    finds(&[("/rules/-", inside.clone())], &[never, "warning empty-condition all at rule x.when"]);
+    finds(&[("/rules/-", inside.clone())], &["warning empty-condition all at rule x.when", never]);
     assert_eq!(offers(&[("/rules/-", inside)], "empty-condition"), ["remove-empty"]);
 }
+
+/// Before the last tier a rule without a condition is hardly meant, unless it is for a while.
+#[test]
+fn a_rule_that_forgot_its_condition_is_told_before_what_follows() {
+    let x = |tier: &str, place: Value| ("/rules/-", rule("x", tier, json!({"all": []}), place));
+    let no = json!({"verdict": "no", "stream": "refuse"});
+    let checked = check(&with(&[x("program", no.clone())]), &catalog());
+    assert_eq!(told(&checked).iter().find(|f| f.starts_with("warning")).unwrap(), FORGOTTEN);
+    for (tier, place) in [
+        ("default", no.clone()),
+        ("program", json!({"verdict": "no", "stream": "refuse", "temporary": true})),
+        ("program", json!({"prepare": ["rinse"]})),
+    ] {
+        let checked = check(&with(&[x(tier, place)]), &catalog());
+        assert!(!told(&checked).contains(&FORGOTTEN.to_owned()), "{tier}: {:?}", told(&checked));
+    }
+    // What does not exist is told before the conflicts that come of it.
+    let both = [
+        ("/rules/-", rule("a", "plant", json!({"all": []}), no)),
+        x("plant", json!({"verdict": "yes", "stream": "recyling"})),
+    ];
+    let found = told(&check(&with(&both), &catalog()));
+    let at = |code: &str| found.iter().position(|f| f.contains(code)).unwrap();
+    assert!(at("broken-reference") < at("conflicting-rules"), "{found:?}");
+}
+
+const FORGOTTEN: &str = "warning rule-without-condition at rule x.when";
 
 #[test]
 fn rules_have_all_three_texts() {
