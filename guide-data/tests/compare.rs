@@ -134,7 +134,10 @@ fn edited(dice: &mut Dice, before: &Program) -> Program {
     for _ in 0..1 + dice.roll(3) {
         let at = dice.roll(after.rules.len());
         match dice.roll(6) {
-            4 => after.rules[at].texts.residents = spoken(*dice.pick(&["", "Rewritten.", "Nobody buys it."])),
+            4 => {
+                after.rules[at].texts.residents =
+                    spoken(dice.pick::<&str>(&["", "Rewritten.", "Nobody buys it."]))
+            }
             5 => after.counts_as = vec![counting(dice)],
             0 if after.rules.len() > 1 => drop(after.rules.remove(at)),
             1 => {
