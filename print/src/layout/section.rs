@@ -62,6 +62,10 @@ impl Scale {
     fn between_languages(self) -> Pt {
         self.size * 0.08
     }
+    /// The most that is put between two languages where there is room: less than a line, or they would fall apart.
+    fn widest_between_languages(self) -> Pt {
+        self.size * 0.35
+    }
     fn shape(self) -> Pt {
         self.size * 2.1
     }
@@ -191,14 +195,28 @@ impl SectionPlan {
             pen.describe(entry.alt.as_ref());
         }
         let x = at.x + self.grid.cell - self.grid.measure;
-        let mut y = at.y + (row - words_height(&cell.words, scale)) / 2.0;
+        let slack = row - words_height(&cell.words, scale);
+        let apart = apart(&cell.words, scale, slack);
+        let mut y = at.y + (slack - apart * count(cell.words.len().saturating_sub(1))) / 2.0;
         for (words, setting) in entry.words.iter().zip(&cell.words) {
             // A text that starts from the other edge stays beside its picture: its block is as wide as its words.
             let measure = if words.direction == pen.direction() { self.grid.measure } else { setting.width };
             y += pen.words(words, setting, Point { x, y }, measure, Role::Body, Ink::BLACK);
-            y += scale.between_languages();
+            y += scale.between_languages() + apart;
         }
     }
+}
+
+/// What is put between two languages of a cell besides, out of the height that its row has left over. Where all stay on
+/// one line nothing is: each line is a language, and one cell stands as close as the next.
+fn apart(words: &[Setting], scale: Scale, slack: Pt) -> Pt {
+    let gaps = words.len().saturating_sub(1);
+    if gaps == 0 || words.iter().all(|setting| setting.lines.len() < 2) {
+        return Pt::ZERO;
+    }
+    // Half of it: the row keeps its distance from the next.
+    let most = scale.widest_between_languages() - scale.between_languages();
+    (slack / (2.0 * count(gaps))).min(most).max(Pt::ZERO)
 }
 
 /// Where a heading's block starts: its capitals in the middle when it is one line, else the block.
