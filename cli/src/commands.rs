@@ -1,9 +1,7 @@
 //! What each command does. They read, ask the domain, and put the result into words or JSON.
 
-use std::collections::BTreeMap;
-
 use guide_data::Program;
-use locales::{Args, Lang, Messages, Value};
+use locales::{Lang, Messages};
 
 use crate::run::Voice;
 use crate::sheets;
@@ -32,15 +30,4 @@ pub(crate) use small::{demo, schema};
 pub(crate) fn messages_for(program: &Program, voice: &Voice) -> Messages {
     let lang: &Lang = voice.messages.lang();
     locales::bundled(&lang.with_region(&sheets::region(program, lang))).isolating(false)
-}
-
-/// A message with values that are known only as a map.
-fn fill(messages: &Messages, key: &str, args: &BTreeMap<String, String>) -> Option<String> {
-    let mut values = Args::new();
-    for (name, value) in args {
-        // Languages are called what their speakers call them.
-        let value = if name == "language" { locales::endonym(value) } else { value.clone() };
-        values.set(name.as_str(), Value::from(value));
-    }
-    messages.find(key, &values).map(|found| found.text)
 }

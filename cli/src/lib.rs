@@ -5,6 +5,7 @@
 //! network and no clock.
 
 pub mod compared;
+mod finding;
 mod preflight;
 pub mod sheets;
 pub mod ticket;
@@ -32,6 +33,7 @@ mod serve;
 
 #[cfg(feature = "native")]
 pub use exit::Exit;
+pub use finding::finding_words;
 pub use locales::Words;
 pub use preflight::preflight_words;
 #[cfg(feature = "native")]

@@ -2,6 +2,7 @@
 
 use guide_data::{LARGEST_FILE, LoadProblem, Program};
 use leptos::prelude::*;
+use lidleaf::finding_words;
 use locales::{DateStyle, t};
 use wasm_bindgen_futures::JsFuture;
 use wasm_bindgen_futures::spawn_local;
@@ -9,7 +10,6 @@ use wasm_bindgen_futures::spawn_local;
 use super::autosave::Autosave;
 use super::compare_files::Compare;
 use super::desk::{Desk, Tab};
-use super::findings::fill;
 use crate::browser;
 use crate::store::drafts;
 
@@ -69,7 +69,8 @@ pub(crate) async fn read(file: &web_sys::File) -> Result<Program, (LoadProblem, 
 pub(crate) fn load_problem(desk: Desk, problem: &LoadProblem) -> String {
     let args = problem.args();
     desk.words.with_untracked(|w| {
-        fill(w, &format!("load-{}", problem.code()), args.iter().map(|(k, v)| (*k, v.as_str())))
+        let args = args.iter().map(|(name, value)| (*name, value.as_str()));
+        finding_words(&w.messages, &format!("load-{}", problem.code()), args)
             .unwrap_or_else(|| problem.code().to_owned())
     })
 }

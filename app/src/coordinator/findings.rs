@@ -2,8 +2,8 @@
 
 use guide_data::{Finding, Fix, Severity, ValueLabel};
 use leptos::prelude::*;
-use lidleaf::compared;
-use locales::{Args, Value, endonym, t};
+use lidleaf::{compared, finding_words};
+use locales::t;
 
 use super::desk::{Desk, Tab};
 use crate::browser;
@@ -11,21 +11,6 @@ use crate::words::Words;
 
 /// How many of a severity are drawn; the rest are counted.
 const SHOWN: usize = 60;
-
-/// A message with values that are known only as a map.
-pub(crate) fn fill<'a>(
-    words: &Words,
-    key: &str,
-    args: impl IntoIterator<Item = (&'a str, &'a str)>,
-) -> Option<String> {
-    let mut values = Args::new();
-    for (name, value) in args {
-        // Languages are called what their speakers call them.
-        let value = if name == "language" { endonym(value) } else { value.to_owned() };
-        values.set(name.to_owned(), Value::from(value));
-    }
-    words.messages.find(key, &values).map(|found| found.text)
-}
 
 /// Answers in words: "Resin mark: 5; wet: yes".
 pub(crate) fn answers(words: &Words, answers: &[(String, ValueLabel)]) -> String {
@@ -54,7 +39,7 @@ fn fix_words(words: &Words, fix: &Fix) -> String {
     let key = format!("fix-{}", fix.code());
     let args = fix.args();
     let args = args.iter().map(|(name, value)| (*name, value.as_str()));
-    fill(words, &key, args).unwrap_or_else(|| fix.code().to_owned())
+    finding_words(&words.messages, &key, args).unwrap_or_else(|| fix.code().to_owned())
 }
 
 /// Applies a fix as one step of undo, and says so.
@@ -117,8 +102,8 @@ fn one(desk: Desk, done: RwSignal<String>, finding: Finding) -> AnyView {
     };
     let args = || finding.args.iter().map(|(k, v)| (k.as_str(), v.as_str()));
     let key = format!("finding-{}", finding.code);
-    let message = fill(&w, &key, args()).unwrap_or_else(|| finding.code.clone());
-    let hint = fill(&w, &format!("{key}.hint"), args());
+    let message = finding_words(&w.messages, &key, args()).unwrap_or_else(|| finding.code.clone());
+    let hint = finding_words(&w.messages, &format!("{key}.hint"), args());
     let witness = finding.witness.as_ref().map(|witness| {
         let item = subject(&w, &witness.item, witness.part.as_deref());
         if witness.answers.is_empty() {

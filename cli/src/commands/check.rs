@@ -7,10 +7,10 @@ use locales::{Messages, t};
 use serde::Serialize;
 
 use crate::args::FixNumber;
-use crate::commands::fill;
 use crate::compared;
 use crate::exit::Exit;
 use crate::files;
+use crate::finding_words;
 use crate::problem::{Outcome, Problem};
 use crate::publish::language_pack;
 use crate::run::{Report, Voice, pretty};
@@ -178,17 +178,21 @@ fn ways(at: usize, finding: &Finding, messages: &Messages) -> Vec<Way> {
 
 fn way(fix: &Fix, messages: &Messages) -> String {
     let key = format!("fix-{}", fix.code());
-    let args = fix.args().into_iter().map(|(name, value)| (name.to_owned(), value)).collect();
-    fill(messages, &key, &args).unwrap_or(key)
+    let args = fix.args();
+    finding_words(messages, &key, args.iter().map(|(name, value)| (*name, value.as_str()))).unwrap_or(key)
 }
 
 fn message(finding: &Finding, messages: &Messages) -> String {
     let key = format!("finding-{}", finding.code);
-    fill(messages, &key, &finding.args).unwrap_or(key)
+    finding_words(messages, &key, args(finding)).unwrap_or(key)
 }
 
 fn hint(finding: &Finding, messages: &Messages) -> Option<String> {
-    fill(messages, &format!("finding-{}.hint", finding.code), &finding.args)
+    finding_words(messages, &format!("finding-{}.hint", finding.code), args(finding))
+}
+
+fn args(finding: &Finding) -> impl Iterator<Item = (&str, &str)> {
+    finding.args.iter().map(|(name, value)| (name.as_str(), value.as_str()))
 }
 
 fn place(finding: &Finding, messages: &Messages) -> String {
