@@ -4,23 +4,39 @@ use locales::{Args, Messages, Value, endonym};
 
 /// A message with the values that a finding, an edit or a problem carries: languages and facts by their names, anything
 /// else as it is. Nothing where there is no such message.
-pub fn finding_words<'a>(
+pub fn finding_words(
     messages: &Messages,
     key: &str,
-    args: impl IntoIterator<Item = (&'a str, &'a str)>,
+    args: impl IntoIterator<Item = (impl AsRef<str>, impl AsRef<str>)>,
+) -> Option<String> {
+    filled(messages, key, args, |name, value| match name {
+        // What their speakers call them.
+        "language" => Some(endonym(value)),
+        // A fact that does not exist has no name.
+        "fact" => said(messages, &format!("fact-{value}")),
+        _ => None,
+    })
+}
+
+/// A message with values by name, each as `words` has it, or as it is where that has nothing.
+pub(crate) fn filled(
+    messages: &Messages,
+    key: &str,
+    args: impl IntoIterator<Item = (impl AsRef<str>, impl AsRef<str>)>,
+    words: impl Fn(&str, &str) -> Option<String>,
 ) -> Option<String> {
     let mut values = Args::new();
     for (name, value) in args {
-        let said = match name {
-            // What their speakers call them.
-            "language" => Some(endonym(value)),
-            // A fact that does not exist has no name.
-            "fact" => messages.find(&format!("fact-{value}"), &Args::new()).map(|found| found.text),
-            _ => None,
-        };
-        values.set(name.to_owned(), Value::from(said.unwrap_or_else(|| value.to_owned())));
+        let (name, value) = (name.as_ref(), value.as_ref());
+        let value = words(name, value).unwrap_or_else(|| value.to_owned());
+        values.set(name.to_owned(), Value::from(value));
     }
     messages.find(key, &values).map(|found| found.text)
+}
+
+/// A message that takes no values, if there is one.
+pub(crate) fn said(messages: &Messages, key: &str) -> Option<String> {
+    messages.find(key, &Args::new()).map(|found| found.text)
 }
 
 #[cfg(test)]

@@ -1,50 +1,39 @@
 //! What preflight found, in a reader's language: the app and the command line both come through here.
 
-use locales::{Args, Messages, Value, endonym};
+use locales::{Messages, endonym};
 use print::{PreflightItem, text_place};
+
+use crate::finding::{filled, said};
 
 /// A finding in words: its message, with places, fields and kinds named in the same language. Where there are no words
 /// for it, the English that `print` gives.
 #[must_use]
 pub fn preflight_words(item: &PreflightItem, messages: &Messages) -> String {
-    let mut values = Args::new();
-    for (name, value) in &item.args {
-        values.set(name.as_str(), Value::from(named(name, value, messages)));
-    }
-    messages
-        .find(&format!("preflight-{}", item.code), &values)
-        .map_or_else(|| item.message.clone(), |found| found.text)
+    let key = format!("preflight-{}", item.code);
+    filled(messages, &key, &item.args, |name, value| named(name, value, messages))
+        .unwrap_or_else(|| item.message.clone())
 }
 
-/// An argument's value: a code becomes words, anything else stays as it is.
-fn named(argument: &str, value: &str, messages: &Messages) -> String {
-    let said = match argument {
+/// An argument's value in words, where it is a code.
+fn named(argument: &str, value: &str, messages: &Messages) -> Option<String> {
+    let say = |key: &str| said(messages, key);
+    match argument {
         "place" | "field" => place(value, messages),
         "lang" => Some(endonym(value)),
-        "zone" => say(messages, &format!("postal-zone-{value}")),
-        "what" => value.strip_prefix("thing:").and_then(|thing| say(messages, &format!("drawn-{thing}"))),
-        "class" => {
-            say(messages, &format!("profile-class-{value}")).or_else(|| say(messages, "profile-class-other"))
-        }
-        "sheet" => say(messages, &format!("sheet-{value}")),
+        "zone" => say(&format!("postal-zone-{value}")),
+        "what" => value.strip_prefix("thing:").and_then(|thing| say(&format!("drawn-{thing}"))),
+        "class" => say(&format!("profile-class-{value}")).or_else(|| say("profile-class-other")),
+        "sheet" => say(&format!("sheet-{value}")),
         _ => None,
-    };
-    said.unwrap_or_else(|| value.to_owned())
-}
-
-fn say(messages: &Messages, key: &str) -> Option<String> {
-    messages.find(key, &Args::new()).map(|found| found.text)
+    }
 }
 
 /// One of a sheet's texts: "Line 3 of section 2 (Español)".
 fn place(code: &str, messages: &Messages) -> Option<String> {
     let (kind, parts) = text_place(code)?;
-    let mut values = Args::new();
-    for (name, value) in parts {
-        let said = if name == "lang" { endonym(value) } else { value.to_owned() };
-        values.set(name, Value::from(said));
-    }
-    messages.find(&format!("sheet-text-{kind}"), &values).map(|found| found.text)
+    filled(messages, &format!("sheet-text-{kind}"), parts, |name, value| {
+        (name == "lang").then(|| endonym(value))
+    })
 }
 
 #[cfg(test)]
@@ -124,7 +113,7 @@ mod tests {
                 }
             }
             for (kind, _) in TEXT_PLACES {
-                assert!(messages.find(&format!("sheet-text-{kind}"), &Args::new()).is_some(), "{kind}");
+                assert!(messages.find(&format!("sheet-text-{kind}"), &locales::args!()).is_some(), "{kind}");
             }
         }
     }

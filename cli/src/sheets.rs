@@ -446,12 +446,8 @@ fn offer(
     }
     ranked.sort_by_key(|(cost, _, _)| std::cmp::Reverse(*cost));
     let for_ease = ranked.iter().filter(|(it, _, _)| *it > cost(FAIR, SHARES.yes)).count();
-    let (mut steps, mut changes): (Vec<_>, Vec<_>) =
-        ranked.into_iter().map(|(_, step, change)| (step, change)).unzip();
-    for (step, change) in last_resort(guide, summary, (languages, blocks), &section) {
-        steps.push(step);
-        changes.push(change);
-    }
+    let last = last_resort(guide, summary, (languages, blocks), &section);
+    let (steps, changes) = ranked.into_iter().map(|(_, step, change)| (step, change)).chain(last).unzip();
     (Offer { steps, for_ease }, changes)
 }
 

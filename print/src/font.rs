@@ -11,5 +11,8 @@ pub use files::{FONT_FILES, FontFile, fonts_needed, fonts_of_languages};
 
 pub use script::Script;
 
+#[cfg(test)]
+pub(crate) use files::fonts_on_disk;
+
 pub(crate) use face::{Face, Outlines, Subset, cff_table};
 pub(crate) use script::compose_hangul;

@@ -3,8 +3,8 @@
 use crate::finding::{PreflightItem, PrintError};
 use crate::font::FontSet;
 use crate::job::SheetJob;
-use crate::layout::{self, Briefs, Content};
-use crate::offer::{self, Offer, Step};
+use crate::layout::{self, Content};
+use crate::offer::{Offer, Step};
 use crate::qr::Code;
 use crate::sheet::SheetSize;
 use crate::text::Typesetter;
@@ -32,17 +32,11 @@ pub(crate) fn with_ways_out(
 
 fn fits(job: &SheetJob, offer: &Offer, fonts: &FontSet) -> bool {
     let setter = Typesetter::new(fonts);
-    let steps = offer.steps.as_slice();
     let Ok(code) = Code::of(job) else { return false };
     let Ok(mut content) = Content::new(job, setter) else { return false };
-    let briefs = Briefs::new(job, steps, setter);
-    let Some(taken) = layout::steps_needed(job, offer, &content, &briefs, &code, setter) else {
-        return false;
-    };
-    let steps = steps.get(..taken).unwrap_or(steps);
-    content.sections = layout::sections_after(job, steps, &content, &briefs);
-    let job = offer::after(job, steps);
-    briefs.whole().is_ok() && layout::lay_out(&job, &content, &code, setter, Vec::new()).is_ok()
+    layout::reduce(job, offer, &mut content, &code, setter).is_ok_and(|reduced| {
+        !reduced.too_few && layout::lay_out(&reduced.job, &content, &code, setter, Vec::new()).is_ok()
+    })
 }
 
 /// The smallest larger size of the sheet that holds everything.

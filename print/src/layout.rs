@@ -18,7 +18,8 @@ mod pen;
 mod section;
 mod sticker;
 
-pub(crate) use content::{Briefs, Content, SectionContent};
+use content::Briefs;
+pub(crate) use content::{Content, SectionContent};
 pub(crate) use fit::{CAPITALS, LEAST_TYPE, floor_for, sign_capitals};
 pub(crate) use marks::THICKNESS;
 pub(crate) use section::SMALLEST_PICTURE;
@@ -43,11 +44,40 @@ pub(crate) struct LaidOut {
     pub(crate) body: Pt,
 }
 
+/// A job after as many of the steps that it offers as it needs.
+pub(crate) struct Reduced {
+    pub(crate) job: SheetJob,
+    /// How many steps were taken: the first so many.
+    pub(crate) taken: usize,
+    /// Whether they are known to be too few.
+    pub(crate) too_few: bool,
+}
+
+/// Takes no more steps than needed, from the job and from its content. Fails on brief lines that no font can set, where
+/// they were needed.
+pub(crate) fn reduce(
+    job: &SheetJob,
+    offer: &Offer,
+    content: &mut Content,
+    code: &Code,
+    setter: Typesetter<'_>,
+) -> Result<Reduced, PrintError> {
+    let steps = offer.steps.as_slice();
+    let briefs = Briefs::new(job, steps, setter);
+    let needed =
+        if steps.is_empty() { Some(0) } else { steps_needed(job, offer, content, &briefs, code, setter) };
+    let taken = needed.unwrap_or(steps.len());
+    let steps = steps.get(..taken).unwrap_or(steps);
+    content.sections = sections_after(job, steps, content, &briefs);
+    briefs.whole()?;
+    Ok(Reduced { job: offer::after(job, steps), taken, too_few: needed.is_none() })
+}
+
 /// How many of the steps that a job offers have to be taken: the first so many; nothing where all of them are too few.
 ///
 /// Every sheet is tried as it will be laid out, area by area. What has no lines to leave out (covers, the post's side,
 /// a label of one message) asks for no steps.
-pub(crate) fn steps_needed(
+fn steps_needed(
     job: &SheetJob,
     offer: &Offer,
     content: &Content,
@@ -77,7 +107,7 @@ pub(crate) fn steps_needed(
 }
 
 /// The sections after some steps, from those of the whole job and the brief ones.
-pub(crate) fn sections_after(
+fn sections_after(
     job: &SheetJob,
     steps: &[Step],
     content: &Content,

@@ -8,7 +8,7 @@ use crate::impose::impose;
 use crate::ink::INK_LIMIT;
 use crate::instead;
 use crate::job::SheetJob;
-use crate::layout::{self, Briefs, Content};
+use crate::layout::{self, Content, Reduced};
 use crate::offer::{self, Offer, Step};
 use crate::pdf::{self, Profile};
 use crate::preflight::{Grounds, Sheet, preflight};
@@ -142,17 +142,8 @@ pub fn make_with(
     for step in steps.iter().filter(|step| matches!(step, Step::Brief { .. })) {
         check::check(&offer::in_brief(job, std::slice::from_ref(step)))?;
     }
-    let briefs = Briefs::new(job, steps, setter);
-    let taken = if steps.is_empty() {
-        0
-    } else {
-        layout::steps_needed(job, offer, &content, &briefs, &code, setter).unwrap_or(steps.len())
-    };
-    let steps = steps.get(..taken).unwrap_or(steps);
-    content.sections = layout::sections_after(job, steps, &content, &briefs);
-    briefs.whole()?;
     let whole = job;
-    let job = offer::after(job, steps);
+    let Reduced { job, taken, .. } = layout::reduce(job, offer, &mut content, &code, setter)?;
     let faces = fonts.faces().iter().map(Face::name).collect();
     let laid_out = layout::lay_out(&job, &content, &code, setter, faces)
         .map_err(|error| instead::with_ways_out(error, whole, offer, fonts))?;

@@ -1,5 +1,7 @@
 //! Good files, cut, spliced, doubled and sprinkled with what does not belong, at every way in.
 
+use std::sync::LazyLock;
+
 use lidleaf_tests::{demo, fuzz};
 use proptest::prelude::*;
 
@@ -136,20 +138,19 @@ proptest! {
         end in 0_usize..10_000,
         which in any::<prop::sample::Index>(),
     ) {
-        for &(name, run) in fuzz::ENTRIES.iter().filter(|(name, _)| ["hours", "guide", "words", "messages"].contains(name)) {
-            let seed: &Vec<u8> = which.get(seeds_of(name));
+        for ((_, run), seeds) in &*OTHER_WAYS {
+            let seed: &Vec<u8> = which.get(seeds);
             run(&damaged(seed, &changes, end));
         }
     }
 }
 
-fn seeds_of(name: &'static str) -> &'static [Vec<u8>] {
-    use std::collections::BTreeMap;
-    use std::sync::{Mutex, PoisonError};
-    static SEEDS: Mutex<BTreeMap<&str, &'static [Vec<u8>]>> = Mutex::new(BTreeMap::new());
-    let mut known = SEEDS.lock().unwrap_or_else(PoisonError::into_inner);
-    known.entry(name).or_insert_with(|| Box::leak(fuzz::seeds(name).into_boxed_slice()))
-}
+/// The ways in that no other test here damages the files of, with their good files.
+static OTHER_WAYS: LazyLock<Vec<(fuzz::Entry, Vec<Vec<u8>>)>> = LazyLock::new(|| {
+    let others =
+        fuzz::ENTRIES.iter().filter(|(name, _)| ["hours", "guide", "words", "messages"].contains(name));
+    others.map(|&entry| (entry, fuzz::seeds(entry.0))).collect()
+});
 
 /// Every way in has good files to begin with, and takes them.
 #[test]

@@ -421,8 +421,8 @@ fn a_leading_arabic_turns_no_other_language_round() {
 
 /// PDFium orders right-to-left text by itself: every Arabic text that stands on lines of its own
 /// comes out in reading order, in both files, and so does the address to type, but in files for the web whose lists of
-/// places have lines of both directions: those say that they are written from right to left, and PDFium turns it round. Where several languages share a row it takes the row for one line, so only
-/// words are looked for there.
+/// places have lines of both directions: those say that they are written from right to left, and PDFium turns it round.
+/// Where several languages share a row it takes the row for one line, so only words are looked for there.
 #[test]
 #[ignore = "needs the command line: cargo xtask test runs it"]
 fn browsers_read_arabic_in_order() {

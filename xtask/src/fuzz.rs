@@ -95,8 +95,6 @@ pub(crate) fn run(place: &Place, options: &FuzzOptions) -> Outcome<()> {
 /// The triple of this machine.
 fn host(place: &Place) -> Outcome<String> {
     let mut rustc = std::process::Command::new("rustc");
-    rustc.current_dir(place.root()).arg("-vV");
-    let said = process::output(&mut rustc)?;
-    let host = said.lines().find_map(|line| line.strip_prefix("host: "));
-    host.map(str::to_owned).ok_or_else(|| Problem::new("rustc does not say what machine this is"))
+    rustc.current_dir(place.root()).args(["--print", "host-tuple"]);
+    Ok(process::output(&mut rustc)?.trim().to_owned())
 }

@@ -67,10 +67,8 @@ pub(crate) async fn read(file: &web_sys::File) -> Result<Program, (LoadProblem, 
 }
 
 pub(crate) fn load_problem(desk: Desk, problem: &LoadProblem) -> String {
-    let args = problem.args();
     desk.words.with_untracked(|w| {
-        let args = args.iter().map(|(name, value)| (*name, value.as_str()));
-        finding_words(&w.messages, &format!("load-{}", problem.code()), args)
+        finding_words(&w.messages, &format!("load-{}", problem.code()), problem.args())
             .unwrap_or_else(|| problem.code().to_owned())
     })
 }

@@ -37,9 +37,7 @@ pub(crate) fn subject(words: &Words, item: &str, part: Option<&str>) -> String {
 /// What a fix does, in words.
 fn fix_words(words: &Words, fix: &Fix) -> String {
     let key = format!("fix-{}", fix.code());
-    let args = fix.args();
-    let args = args.iter().map(|(name, value)| (*name, value.as_str()));
-    finding_words(&words.messages, &key, args).unwrap_or_else(|| fix.code().to_owned())
+    finding_words(&words.messages, &key, fix.args()).unwrap_or_else(|| fix.code().to_owned())
 }
 
 /// Applies a fix as one step of undo, and says so.
@@ -100,10 +98,9 @@ fn one(desk: Desk, done: RwSignal<String>, finding: Finding) -> AnyView {
         Severity::Warning => "warning",
         Severity::Notice => "notice",
     };
-    let args = || finding.args.iter().map(|(k, v)| (k.as_str(), v.as_str()));
     let key = format!("finding-{}", finding.code);
-    let message = finding_words(&w.messages, &key, args()).unwrap_or_else(|| finding.code.clone());
-    let hint = finding_words(&w.messages, &format!("{key}.hint"), args());
+    let message = finding_words(&w.messages, &key, &finding.args).unwrap_or_else(|| finding.code.clone());
+    let hint = finding_words(&w.messages, &format!("{key}.hint"), &finding.args);
     let witness = finding.witness.as_ref().map(|witness| {
         let item = subject(&w, &witness.item, witness.part.as_deref());
         if witness.answers.is_empty() {

@@ -178,21 +178,16 @@ fn ways(at: usize, finding: &Finding, messages: &Messages) -> Vec<Way> {
 
 fn way(fix: &Fix, messages: &Messages) -> String {
     let key = format!("fix-{}", fix.code());
-    let args = fix.args();
-    finding_words(messages, &key, args.iter().map(|(name, value)| (*name, value.as_str()))).unwrap_or(key)
+    finding_words(messages, &key, fix.args()).unwrap_or(key)
 }
 
 fn message(finding: &Finding, messages: &Messages) -> String {
     let key = format!("finding-{}", finding.code);
-    finding_words(messages, &key, args(finding)).unwrap_or(key)
+    finding_words(messages, &key, &finding.args).unwrap_or(key)
 }
 
 fn hint(finding: &Finding, messages: &Messages) -> Option<String> {
-    finding_words(messages, &format!("finding-{}.hint", finding.code), args(finding))
-}
-
-fn args(finding: &Finding) -> impl Iterator<Item = (&str, &str)> {
-    finding.args.iter().map(|(name, value)| (name.as_str(), value.as_str()))
+    finding_words(messages, &format!("finding-{}.hint", finding.code), &finding.args)
 }
 
 fn place(finding: &Finding, messages: &Messages) -> String {

@@ -81,3 +81,14 @@ pub fn bundled_fonts() -> Result<super::FontSet, crate::finding::PrintError> {
     }
     Ok(set)
 }
+
+/// The fonts as they lie in this crate's folder, for its own tests.
+#[cfg(test)]
+pub(crate) fn fonts_on_disk() -> super::FontSet {
+    let mut set = super::FontSet::new();
+    for file in FONT_FILES {
+        let path = format!("{}/fonts/{}", env!("CARGO_MANIFEST_DIR"), file.file);
+        set.add(file.family, file.weight, std::fs::read(path).expect("a font")).expect("a whole font");
+    }
+    set
+}

@@ -168,9 +168,8 @@ impl<'a> Briefs<'a> {
     }
 
     fn make(&self, step: usize) -> Result<Option<SectionContent>, PrintError> {
-        let Some(Step::Brief { section, .. }) = self.steps.get(step) else { return Ok(None) };
-        let step = self.steps.get(step).map(std::slice::from_ref).unwrap_or_default();
-        let brief = offer::in_brief(self.job, step);
+        let Some(step @ Step::Brief { section, .. }) = self.steps.get(step) else { return Ok(None) };
+        let brief = offer::in_brief(self.job, std::slice::from_ref(step));
         let mut make = Builder { setter: self.setter, errors: Vec::new() };
         let mut sections = section_paragraphs(&mut make, &brief, Some(*section));
         if make.errors.is_empty() { Ok(sections.pop()) } else { Err(PrintError { items: make.errors }) }

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::display::{Fill, Rule};
-use crate::font::{FONT_FILES, FontSet};
+use crate::font::fonts_on_disk;
 use crate::ink::{INK_LIMIT, Ink};
 use crate::layout;
 use crate::path::rectangle;
@@ -22,11 +22,7 @@ fn found(
     change: impl FnOnce(&mut SheetJob, &mut DisplayList),
 ) -> Vec<PreflightItem> {
     let mut job = job(name);
-    let mut fonts = FontSet::new();
-    for file in FONT_FILES {
-        let path = format!("{}/fonts/{}", env!("CARGO_MANIFEST_DIR"), file.file);
-        fonts.add(file.family, file.weight, std::fs::read(path).expect("a font")).expect("a whole font");
-    }
+    let fonts = fonts_on_disk();
     let setter = Typesetter::new(&fonts);
     let code = Code::new(&job.qr_url, job.viewing_distance, None).expect("a code");
     let content = layout::Content::new(&job, setter).expect("its words");

@@ -6,19 +6,10 @@ use std::process::Command;
 use super::super::itemise::choose_faces;
 use super::super::opportunities::opportunities;
 use super::*;
-use crate::font::FONT_FILES;
+use crate::font::{FONT_FILES, fonts_on_disk};
 use corpus::{CORPORA, Corpus};
 
 mod corpus;
-
-fn fonts() -> FontSet {
-    let mut set = FontSet::new();
-    for file in FONT_FILES {
-        let bytes = std::fs::read(path(file.file)).expect("a bundled font");
-        set.add(file.family, file.weight, bytes).expect("a whole font");
-    }
-    set
-}
 
 fn path(file: &str) -> String {
     format!("{}/fonts/{file}", env!("CARGO_MANIFEST_DIR"))
@@ -62,7 +53,7 @@ fn harfbuzz(face: usize, corpus: &Corpus) -> Vec<Vec<Placed>> {
 
 #[test]
 fn glyphs_and_advances_equal_harfbuzz() {
-    let fonts = fonts();
+    let fonts = fonts_on_disk();
     let setter = Typesetter::new(&fonts);
     let mut counts: BTreeMap<&str, usize> = BTreeMap::new();
     for corpus in CORPORA {
@@ -88,7 +79,7 @@ fn glyphs_and_advances_equal_harfbuzz() {
 /// between the letters of a Devanagari syllable, a letter and its accent, or joined lam and alef.
 #[test]
 fn no_line_breaks_inside_a_cluster() {
-    let fonts = fonts();
+    let fonts = fonts_on_disk();
     let setter = Typesetter::new(&fonts);
     for corpus in CORPORA {
         for text in corpus.texts {
@@ -110,7 +101,7 @@ fn no_line_breaks_inside_a_cluster() {
 #[test]
 fn faces_follow_script_language_and_the_face_before() {
     use Weight::{Bold, Regular};
-    let fonts = fonts();
+    let fonts = fonts_on_disk();
     let setter = Typesetter::new(&fonts);
     for (c, lang, weight, before, expected) in [
         ('a', "en", Regular, None, Some(0)),
@@ -157,7 +148,7 @@ fn faces_follow_script_language_and_the_face_before() {
 /// What was shaped in the whole text is taken for a line only where shaping the line alone gives the same glyphs.
 #[test]
 fn glyphs_of_the_whole_text_are_those_of_its_lines() {
-    let fonts = fonts();
+    let fonts = fonts_on_disk();
     let setter = Typesetter::new(&fonts);
     let (mut taken, mut shaped_anew) = (0, 0);
     for corpus in CORPORA {
